@@ -1,0 +1,258 @@
+//! The design: everything the builder stated, nothing derived.
+//!
+//! Lengths are millimetres, angles degrees with the suffix `_deg`, in the builder's own right-handed datum, z up.
+//! A value of these types has passed [`super::parse`]: names are unique, references resolve, numbers are finite and in range.
+
+/// The one document.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Design {
+    /// Title of the design; may be empty.
+    pub name: String,
+    /// Free text; may be empty.
+    pub notes: String,
+    /// What can be screwed into a port.
+    pub fittings: Vec<Fitting>,
+    /// The threaded holes.
+    pub ports: Vec<Port>,
+    /// The tubes.
+    pub runs: Vec<Run>,
+    /// Space that every tube must stay clear of.
+    pub keep_outs: Vec<KeepOut>,
+    /// Least gap between a tube's skin and anything else, mm.
+    pub clearance: f64,
+    /// What the tubes are made of and on.
+    pub process: Process,
+    /// The coolant's working state.
+    pub working: Loop,
+}
+
+/// What is screwed into a port and takes the tube.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Fitting {
+    /// Unique among the fittings.
+    pub name: String,
+    /// Outer diameter of the tube it takes, mm.
+    pub tube_diameter: f64,
+    /// Mouth above the port's seat face, mm; an elbow uses its rise and reach instead.
+    pub height: f64,
+    /// From the mouth down to the stop, mm.
+    pub socket_depth: f64,
+    /// Diameter of the widest ring round the tube, mm.
+    pub collar_diameter: f64,
+    /// Straight tube that must follow the mouth before a bend, mm.
+    pub lead: f64,
+    /// Present when the fitting turns the tube's axis away from the port's.
+    pub elbow: Option<Elbow>,
+    /// The O-ring and its gland, when known.
+    pub seal: Option<Seal>,
+}
+
+/// The angled body of an elbow fitting.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Elbow {
+    /// Angle turned away from the port's facing, degrees, (0, 180).
+    pub angle_deg: f64,
+    /// From the seat along the facing to the turn, mm.
+    pub rise: f64,
+    /// From the turn on to the mouth, mm.
+    pub reach: f64,
+    /// Direction of the turn about the facing, degrees; see [`crate::layout::reference_perpendicular`].
+    pub turn_deg: f64,
+}
+
+/// The O-ring that seals on the tube.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Seal {
+    /// Cross-section diameter of the ring, mm.
+    pub section: f64,
+    /// Diameter of the gland's floor, mm.
+    pub gland_diameter: f64,
+}
+
+/// A threaded hole in a part.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Port {
+    /// Unique among the ports.
+    pub name: String,
+    /// Centre of the hole on its seat face, mm.
+    pub at: [f64; 3],
+    /// Direction out of the part, as typed: any length above zero.
+    pub facing: [f64; 3],
+    /// Name of a fitting of the design.
+    pub fitting: String,
+    /// How well the position is known, plus or minus mm.
+    pub measured_to: f64,
+}
+
+/// One tube, from one port to another.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Run {
+    /// Unique among the runs.
+    pub name: String,
+    /// Name of the port it starts at.
+    pub from: String,
+    /// Name of the port it ends at; never the same port.
+    pub to: String,
+    /// Outer diameter and bore.
+    pub tube: TubeSize,
+    /// Centreline radius of the run's bends, mm; 0 is accepted and found bad.
+    pub bend_radius: f64,
+    /// The stations between the ports, in order.
+    pub route: Vec<Station>,
+    /// How the tube's ends are finished.
+    pub ends: Ends,
+}
+
+/// Diameters of a tube.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct TubeSize {
+    /// Outer diameter, mm.
+    pub outer_diameter: f64,
+    /// Inner diameter, mm; always below the outer.
+    pub bore: f64,
+}
+
+/// One station of a route.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Station {
+    /// The apex where two straights would meet.
+    Corner(Corner),
+}
+
+/// An apex of the route.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Corner {
+    /// Where the two straights would meet.
+    pub at: [Coordinate; 3],
+    /// Own centreline radius, mm, where it differs from the run's.
+    pub bend_radius: Option<f64>,
+}
+
+/// A coordinate of a station: a number, or tied to a port's same coordinate.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Coordinate {
+    /// Millimetres in the datum.
+    Fixed(f64),
+    /// That port's same coordinate plus an offset.
+    Tied {
+        /// Name of a port of the design.
+        of: String,
+        /// Offset, mm.
+        plus: f64,
+    },
+}
+
+/// Finish of both ends of a tube.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Ends {
+    /// Angle of the outer lead-in chamfer to the tube's axis, degrees.
+    pub chamfer_deg: f64,
+    /// Axial length of the outer lead-in chamfer, mm; 0 for none.
+    pub chamfer_length: f64,
+    /// 45 degree break of the inner edge, mm; 0 for none.
+    pub edge_break: f64,
+    /// Extra length beyond the stop at each end, to be cut or sanded off, mm.
+    pub trim: f64,
+    /// Whether a seating mark is wanted; no geometry yet.
+    pub seat_mark: bool,
+}
+
+/// Space the tubes must stay clear of.
+#[derive(Debug, Clone, PartialEq)]
+pub struct KeepOut {
+    /// Unique among the keep-outs.
+    pub name: String,
+    /// Its solid.
+    pub shape: KeepOutShape,
+}
+
+/// The solid of a keep-out.
+#[derive(Debug, Clone, PartialEq)]
+pub enum KeepOutShape {
+    /// Axis-aligned box, `min` below `max` in each coordinate.
+    Box {
+        /// Lowest corner.
+        min: [f64; 3],
+        /// Highest corner.
+        max: [f64; 3],
+    },
+    /// Closed round cylinder between two points.
+    Cylinder {
+        /// Centre of one end.
+        from: [f64; 3],
+        /// Centre of the other end, elsewhere.
+        to: [f64; 3],
+        /// Radius, mm.
+        radius: f64,
+    },
+}
+
+/// What the tubes are made of and on.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Process {
+    /// The material, whole.
+    pub material: Material,
+    /// The printer, whole.
+    pub printer: Printer,
+}
+
+/// A printing material.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Material {
+    /// Its generic name.
+    pub name: String,
+    /// Density of the printed part, g/cm3.
+    pub density_g_per_cm3: f64,
+    /// Where the figures come from.
+    pub source: String,
+}
+
+/// A class of printer.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Printer {
+    /// Its generic name.
+    pub name: String,
+    /// Room for a part: x, y, z, mm.
+    pub build_volume: [f64; 3],
+    /// Least wall it prints reliably, mm.
+    pub least_wall: f64,
+    /// Where the figures come from.
+    pub source: String,
+}
+
+/// The coolant, whole.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Coolant {
+    /// Its generic name.
+    pub name: String,
+    /// Density at the working temperature, g/cm3.
+    pub density_g_per_cm3: f64,
+    /// Where the figures come from.
+    pub source: String,
+}
+
+/// The loop's working state.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Loop {
+    /// Volume flow, L/h.
+    pub flow_l_per_h: f64,
+    /// What is pumped.
+    pub coolant: Coolant,
+    /// Usual coolant temperature, degrees C.
+    pub working_c: f64,
+    /// Coolant temperature in a fault, degrees C.
+    pub fault_c: f64,
+    /// Gauge pressure, kPa.
+    pub pressure_kpa: f64,
+}
+
+impl Run {
+    /// Half the outer diameter, mm.
+    pub fn outer_radius(&self) -> f64 {
+        self.tube.outer_diameter / 2.0
+    }
+    /// Thickness of the tube, mm.
+    pub fn wall(&self) -> f64 {
+        (self.tube.outer_diameter - self.tube.bore) / 2.0
+    }
+}

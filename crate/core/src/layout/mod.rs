@@ -1,0 +1,93 @@
+//! Where the tubes must begin and end: ports and fittings to end poses, collars, leads; tied coordinates to points.
+
+use crate::design::{Coordinate, Design, Fitting, Port};
+use nalgebra::Vector3;
+
+/// A point or a direction, mm or unit, in the builder's datum.
+pub type Vec3 = Vector3<f64>;
+
+/// Where a tube ends in a fitting. All directions point out of the fitting, the way the tube leaves it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct EndPose {
+    /// Centre of the tube's end face: on the stop, or `trim` beyond it.
+    pub end: Vec3,
+    /// Centre of the fitting's mouth.
+    pub mouth: Vec3,
+    /// Centre of the tube where the first bend may start: `mouth + lead * out`.
+    pub lead_end: Vec3,
+    /// Unit direction in which the tube leaves the mouth.
+    pub out: Vec3,
+    /// Length of tube from `end` to `mouth`, mm.
+    pub inside: f64,
+    /// Length of tube from `end` to `lead_end`, mm.
+    pub straight: f64,
+}
+
+/// A solid cylinder of a fitting's body: the space its collar needs to be turned.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Collar {
+    /// Index of the port it sits on.
+    pub port: usize,
+    /// Centre of one end.
+    pub from: Vec3,
+    /// Centre of the other end.
+    pub to: Vec3,
+    /// Radius, mm.
+    pub radius: f64,
+}
+
+/// A port with its fitting, placed.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PlacedPort {
+    /// Centre of the hole on the seat face.
+    pub seat: Vec3,
+    /// Unit direction out of the part.
+    pub facing: Vec3,
+    /// Index of its fitting in the design.
+    pub fitting: usize,
+    /// Centre of the fitting's mouth.
+    pub mouth: Vec3,
+    /// Unit direction in which a tube leaves the mouth.
+    pub out: Vec3,
+    /// The solids of the fitting: one for a straight, two for an elbow.
+    pub collars: Vec<Collar>,
+}
+
+/// A run's ends and corners, placed.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PlacedRun {
+    /// Index of the port it starts at.
+    pub from: usize,
+    /// Index of the port it ends at.
+    pub to: usize,
+    /// Where it starts.
+    pub start: EndPose,
+    /// Where it ends; `out` points out of that fitting, against the run's travel.
+    pub end: EndPose,
+    /// The route's corners with their bend radii, one a station.
+    pub corners: Vec<PlacedCorner>,
+}
+
+/// A corner of the route with its coordinates resolved.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PlacedCorner {
+    /// The apex.
+    pub at: Vec3,
+    /// The radius asked for: the corner's own, or the run's, mm.
+    pub radius: f64,
+}
+
+/// Everything placed, in the order of the design's lists.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Layout {
+    /// One a port.
+    pub ports: Vec<PlacedPort>,
+    /// One a run.
+    pub runs: Vec<PlacedRun>,
+}
+
+/// Places every port and run of a design that has passed parsing.
+pub fn place(design: &Design) -> Layout {
+    let _ = design;
+    todo!()
+}

@@ -1,0 +1,10 @@
+//! From tube to triangles.
+
+/// A triangle mesh, mm, outward normals by the right-hand rule, closed.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Mesh {
+    /// x, y, z of each vertex; a shared corner is stored once.
+    pub positions: Vec<f32>,
+    /// Three vertex indices a triangle, counter-clockwise seen from outside.
+    pub indices: Vec<u32>,
+}

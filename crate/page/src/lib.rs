@@ -1,0 +1,1 @@
+//! The engine's calls and the preview, bound for the page.
