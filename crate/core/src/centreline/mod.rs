@@ -1,5 +1,19 @@
 //! The exact curve in the middle of a tube: straights and arcs, tangent-continuous, measured by arc length.
 
+mod approach;
+mod bounds;
+mod corners;
+mod link;
+mod pen;
+mod piece;
+mod run;
+mod table;
+
+pub use bounds::{Bounds, bounds};
+pub use link::{Link, Pose, extra_turn, shortest_link};
+pub use run::lines;
+pub use table::{BendRow, apexes, bend_table};
+
 use crate::layout::Vec3;
 
 /// One piece of a centreline.
@@ -115,25 +129,12 @@ pub enum Obstacle {
 pub struct RunLine {
     /// The curve, where it exists at the asked radii (it may still be a bad one).
     pub line: Option<Centreline>,
-    /// What is in its way; empty when there is a good curve. A link that loops has both a curve and an obstacle.
+    /// What is in its way; empty when the curve keeps every promise. A link that loops, or a bend that eats into a
+    /// lead, leaves both a curve and an obstacle.
     pub obstacles: Vec<Obstacle>,
     /// Largest run radius at which this run has no obstacle, its corners' own radii kept; none if there is none, or
     /// if there is no obstacle.
     pub largest_run_radius: Option<f64>,
     /// End, corners, end: what to draw where there is no curve.
     pub skeleton: Vec<Vec3>,
-}
-
-impl Centreline {
-    /// Point, tangent and curvature at arc length `s`, clamped to `[0, length]`. At a joint, the later piece's.
-    pub fn at(&self, s: f64) -> Sample {
-        let _ = s;
-        todo!()
-    }
-}
-
-/// The centrelines of all runs, in order.
-pub fn lines(design: &crate::design::Design, layout: &crate::layout::Layout) -> Vec<RunLine> {
-    let _ = (design, layout);
-    todo!()
 }

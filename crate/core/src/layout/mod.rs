@@ -1,6 +1,12 @@
 //! Where the tubes must begin and end: ports and fittings to end poses, collars, leads; tied coordinates to points.
 
-use crate::design::{Coordinate, Design, Fitting, Port};
+mod place;
+mod reference;
+
+pub use place::place;
+pub(crate) use reference::turn;
+pub use reference::{perpendicular, reference_perpendicular, rotate, unit};
+
 use nalgebra::Vector3;
 
 /// A point or a direction, mm or unit, in the builder's datum.
@@ -84,10 +90,4 @@ pub struct Layout {
     pub ports: Vec<PlacedPort>,
     /// One a run.
     pub runs: Vec<PlacedRun>,
-}
-
-/// Places every port and run of a design that has passed parsing.
-pub fn place(design: &Design) -> Layout {
-    let _ = design;
-    todo!()
 }
