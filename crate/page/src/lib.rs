@@ -1,1 +1,3 @@
 //! The engine's calls and the preview, bound for the page.
+
+mod engine;

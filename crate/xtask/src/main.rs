@@ -1,2 +1,61 @@
-//! Builds, serves, tests and measures the project.
-fn main() {}
+//! Builds, serves, tests and measures the project: `cargo xtask help`.
+
+mod engine_module;
+mod install;
+mod place;
+mod program;
+mod serve;
+mod site;
+mod step;
+mod tree;
+mod wasm_rust;
+
+use anyhow::{Result, bail};
+use std::process::ExitCode;
+
+const HELP: &str = "\
+cargo xtask help                 this list
+cargo xtask build                the whole static site into target/site/
+cargo xtask serve                build, then serve it on 127.0.0.1:8080, or on a free port where 8080 is taken
+      --port N                   on that port and no other
+      --no-build                 what is in target/site/ as it is
+      --open                     and open it in the browser
+";
+
+/// What failed has been said already; only the exit code is left to set.
+#[derive(Debug)]
+pub struct Told;
+
+impl std::fmt::Display for Told {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str("see above")
+    }
+}
+
+impl std::error::Error for Told {}
+
+fn main() -> ExitCode {
+    let args: Vec<String> = std::env::args().skip(1).collect();
+    let args: Vec<&str> = args.iter().map(String::as_str).collect();
+    match run(&args) {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(fault) => {
+            if !fault.is::<Told>() {
+                eprintln!("xtask: {fault:#}");
+            }
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn run(args: &[&str]) -> Result<()> {
+    match args {
+        [] | ["help" | "--help" | "-h"] => {
+            print!("{HELP}");
+            Ok(())
+        }
+        ["build"] => site::build().map(|site| println!("built {}", site.display())),
+        ["serve", options @ ..] => serve::serve(options),
+        [other, ..] => bail!("there is no `{other}`; this is what there is:\n{HELP}"),
+    }
+}

@@ -1,0 +1,69 @@
+//! The whole static site: the page's files, the engine, the pinned libraries; put in place in one go.
+
+use crate::engine_module::engine_module;
+use crate::step::{remark, step};
+use crate::{install, place, tree};
+use anyhow::{Context, Result};
+use std::fs;
+use std::path::{Path, PathBuf};
+
+/// Builds `target/site/` and answers its place; does as little as what changed allows.
+pub fn build() -> Result<PathBuf> {
+    fs::create_dir_all(place::target(""))?;
+    let lock = fs::File::create(place::target("xtask.lock"))?;
+    lock.lock().context("cannot wait for another build to end")?;
+    let engine = engine_module()?;
+    step("site", "page, engine and libraries into target/site", || assemble(&engine))?;
+    Ok(place::site())
+}
+
+fn assemble(engine: &Path) -> Result<()> {
+    let www = place::at("www");
+    let fresh = place::target("site.new");
+    tree::remove(&fresh)?;
+    for file in tree::files(&www, &served)? {
+        tree::copy(&www.join(&file), &fresh.join(&file))?;
+    }
+    for file in ["engine.js", "engine_bg.wasm"] {
+        tree::copy(&engine.join(file), &fresh.join(file))?;
+    }
+    vendor(&install::npm(&www)?, &fresh.join("vendor"))?;
+    types(engine)?;
+    let site = place::site();
+    if site.exists() && tree::fingerprint_of(&site)? == tree::fingerprint_of(&fresh)? {
+        remark("unchanged");
+        return tree::remove(&fresh);
+    }
+    tree::swap(&fresh, &site)
+}
+
+/// What of `www` a browser is given: no package lists, no settings of tools, no tests, no notes.
+fn served(path: &Path) -> bool {
+    let name = path.file_name().unwrap_or_default().to_string_lossy();
+    let ours = ["node_modules", "package.json", "package-lock.json", "tests"].contains(&&*name);
+    let kind = [".d.ts", ".test.js", ".md"].iter().any(|end| name.ends_with(end));
+    !(ours || kind || name.starts_with('.') || name.starts_with("tsconfig") || path == Path::new("vendor"))
+}
+
+/// lit-html as its package ships it, so that its own relative imports hold: `vendor/*.js`, `vendor/directives/*.js`.
+fn vendor(modules: &Path, vendor: &Path) -> Result<()> {
+    let package = modules.join("lit-html");
+    let wanted = |path: &Path| {
+        let folder = path.parent().unwrap_or(Path::new(""));
+        let top = folder == Path::new("") && !["node", "development"].iter().any(|name| path == Path::new(name));
+        top || folder == Path::new("directives")
+    };
+    let unneeded = ["polyfill-support.js", "private-ssr-support.js"];
+    for file in tree::files(&package, &wanted)? {
+        let script = file.extension().is_some_and(|end| end == "js");
+        if script && !unneeded.iter().any(|name| file == Path::new(name)) {
+            tree::copy(&package.join(&file), &vendor.join(&file))?;
+        }
+    }
+    tree::copy(&package.join("LICENSE"), &vendor.join("LICENSE"))
+}
+
+/// The engine's types, where `www/tsconfig.json` looks for them.
+fn types(engine: &Path) -> Result<()> {
+    tree::copy(&engine.join("engine.d.ts"), &place::target("types/engine.d.ts"))
+}
