@@ -7,5 +7,8 @@
 pub mod centreline;
 pub mod check;
 pub mod design;
+pub mod distance;
 pub mod layout;
 pub mod mesh;
+pub mod presets;
+pub mod quantity;

@@ -1,7 +1,18 @@
 //! The design document: its types, how a text becomes one, and its canonical form.
 
+mod canonical;
 mod model;
+mod node;
+mod parse;
+mod place;
+mod reader;
 mod refusal;
+mod syntax;
+pub(crate) mod wording;
+mod writer;
 
+pub use canonical::canonical;
 pub use model::*;
+pub use node::LONGEST_TEXT;
+pub use parse::{FORMAT, VERSION, parse, problems};
 pub use refusal::Refusal;

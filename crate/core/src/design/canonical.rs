@@ -1,0 +1,170 @@
+//! The one way a design is written: every key, in the document's order, numbers as short as they read back the same.
+
+use super::model::{
+    Coolant, Coordinate, Design, Elbow, Ends, Fitting, KeepOut, KeepOutShape, Loop, Material, Port, Printer, Run, Seal,
+    Station,
+};
+use super::parse::{FORMAT, VERSION};
+use super::writer::Writer;
+
+/// The design's canonical text, with a line feed at its end. Parsing it gives the same design; writing that gives the
+/// same text.
+pub fn canonical(design: &Design) -> String {
+    let mut w = Writer::new();
+    w.object(|w| {
+        w.text("format", FORMAT);
+        w.number("version", f64::from(VERSION));
+        w.text("name", &design.name);
+        w.text("notes", &design.notes);
+        w.list("fittings", &design.fittings, fitting);
+        w.list("ports", &design.ports, port);
+        w.list("runs", &design.runs, run);
+        w.list("keep_outs", &design.keep_outs, keep_out);
+        w.number("clearance", design.clearance);
+        w.key("process").object(|w| {
+            material(w.key("material"), &design.process.material);
+            printer(w.key("printer"), &design.process.printer);
+        });
+        working(w.key("loop"), &design.working);
+    });
+    w.finish()
+}
+
+fn fitting(w: &mut Writer, fitting: &Fitting) {
+    w.object(|w| {
+        w.text("name", &fitting.name);
+        w.number("tube_diameter", fitting.tube_diameter);
+        w.number("height", fitting.height);
+        w.number("socket_depth", fitting.socket_depth);
+        w.number("collar_diameter", fitting.collar_diameter);
+        w.number("lead", fitting.lead);
+        match &fitting.elbow {
+            Some(turn) => elbow(w.key("elbow"), turn),
+            None => w.null("elbow"),
+        }
+        match &fitting.seal {
+            Some(ring) => seal(w.key("seal"), ring),
+            None => w.null("seal"),
+        }
+    });
+}
+
+fn elbow(w: &mut Writer, elbow: &Elbow) {
+    w.object(|w| {
+        w.number("angle_deg", elbow.angle_deg);
+        w.number("rise", elbow.rise);
+        w.number("reach", elbow.reach);
+        w.number("turn_deg", elbow.turn_deg);
+    });
+}
+
+fn seal(w: &mut Writer, seal: &Seal) {
+    w.object(|w| {
+        w.number("section", seal.section);
+        w.number("gland_diameter", seal.gland_diameter);
+    });
+}
+
+fn port(w: &mut Writer, port: &Port) {
+    w.object(|w| {
+        w.text("name", &port.name);
+        w.point("at", &port.at);
+        w.point("facing", &port.facing);
+        w.text("fitting", &port.fitting);
+        w.number("measured_to", port.measured_to);
+    });
+}
+
+fn run(w: &mut Writer, run: &Run) {
+    w.object(|w| {
+        w.text("name", &run.name);
+        w.text("from", &run.from);
+        w.text("to", &run.to);
+        w.key("tube").object(|w| {
+            w.number("outer_diameter", run.tube.outer_diameter);
+            w.number("bore", run.tube.bore);
+        });
+        w.number("bend_radius", run.bend_radius);
+        w.list("route", &run.route, station);
+        ends(w.key("ends"), &run.ends);
+    });
+}
+
+fn station(w: &mut Writer, station: &Station) {
+    let Station::Corner(corner) = station;
+    w.object(|w| {
+        w.key("corner").row(&corner.at, |w, coordinate| match coordinate {
+            Coordinate::Fixed(value) => w.bare_number(*value),
+            Coordinate::Tied { of, plus } => w.inline_object(|w| {
+                w.text("of", of);
+                w.number("plus", *plus);
+            }),
+        });
+        // A corner that takes the run's radius says nothing, so that it follows when the run's changes.
+        if let Some(radius) = corner.bend_radius {
+            w.number("bend_radius", radius);
+        }
+    });
+}
+
+fn ends(w: &mut Writer, ends: &Ends) {
+    w.object(|w| {
+        w.number("chamfer_deg", ends.chamfer_deg);
+        w.number("chamfer_length", ends.chamfer_length);
+        w.number("edge_break", ends.edge_break);
+        w.number("trim", ends.trim);
+        w.flag("seat_mark", ends.seat_mark);
+    });
+}
+
+fn keep_out(w: &mut Writer, keep_out: &KeepOut) {
+    w.object(|w| {
+        w.text("name", &keep_out.name);
+        match &keep_out.shape {
+            KeepOutShape::Box { min, max } => w.key("box").object(|w| {
+                w.point("min", min);
+                w.point("max", max);
+            }),
+            KeepOutShape::Cylinder { from, to, radius } => w.key("cylinder").object(|w| {
+                w.point("from", from);
+                w.point("to", to);
+                w.number("radius", *radius);
+            }),
+        }
+    });
+}
+
+fn material(w: &mut Writer, material: &Material) {
+    w.object(|w| {
+        w.text("name", &material.name);
+        w.number("density_g_per_cm3", material.density_g_per_cm3);
+        w.text("source", &material.source);
+    });
+}
+
+fn printer(w: &mut Writer, printer: &Printer) {
+    w.object(|w| {
+        w.text("name", &printer.name);
+        w.point("build_volume", &printer.build_volume);
+        w.number("least_wall", printer.least_wall);
+        w.text("source", &printer.source);
+    });
+}
+
+fn coolant(w: &mut Writer, coolant: &Coolant) {
+    w.object(|w| {
+        w.text("name", &coolant.name);
+        w.number("density_g_per_cm3", coolant.density_g_per_cm3);
+        w.text("source", &coolant.source);
+    });
+}
+
+fn working(w: &mut Writer, working: &Loop) {
+    w.object(|w| {
+        w.number("flow_l_per_h", working.flow_l_per_h);
+        coolant(w.key("coolant"), &working.coolant);
+        w.number("working_c", working.working_c);
+        w.number("fault_c", working.fault_c);
+        w.number("pressure_kpa", working.pressure_kpa);
+    });
+}

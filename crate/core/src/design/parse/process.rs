@@ -1,0 +1,110 @@
+//! What the tubes are made of and on, and the loop's working state: shipped presets by name, or whole objects.
+
+use super::super::model::{Coolant, Loop, Material, Printer, Process};
+use super::super::node::Node;
+use super::super::place::Place;
+use super::super::reader::{Keys, Reader};
+use super::super::wording::{listed, quoted};
+use crate::presets;
+use crate::quantity::{self as q, Kind, Quantity};
+
+/// The design's `process`.
+pub(super) fn read(reader: &mut Reader, design: &Keys<'_, '_>) -> Option<Process> {
+    let place = design.place.key("process");
+    let keys = match design.get("process") {
+        Some(node) => reader.keys(node, &place, "The process", &["material", "printer"])?,
+        None => Keys::none(&place),
+    };
+    let material = preset_or_own(reader, &keys, &q::MATERIAL, presets::materials, |m| &m.name, material);
+    let printer = preset_or_own(reader, &keys, &q::PRINTER, presets::printers, |p| &p.name, printer);
+    Some(Process { material: material?, printer: printer? })
+}
+
+/// The design's `loop`.
+pub(super) fn read_loop(reader: &mut Reader, design: &Keys<'_, '_>) -> Option<Loop> {
+    let place = design.place.key("loop");
+    let keys = match design.get("loop") {
+        Some(node) => {
+            let known = &["flow_l_per_h", "coolant", "working_c", "fault_c", "pressure_kpa"];
+            reader.keys(node, &place, "The loop", known)?
+        }
+        None => Keys::none(&place),
+    };
+    let flow_l_per_h = reader.number(&keys, &q::FLOW);
+    let coolant = preset_or_own(reader, &keys, &q::COOLANT, presets::coolants, |c| &c.name, coolant);
+    let working_c = reader.number(&keys, &q::WORKING);
+    let fault_c = reader.number(&keys, &q::FAULT);
+    let pressure_kpa = reader.number(&keys, &q::PRESSURE);
+    Some(Loop {
+        flow_l_per_h: flow_l_per_h?,
+        coolant: coolant?,
+        working_c: working_c?,
+        fault_c: fault_c?,
+        pressure_kpa: pressure_kpa?,
+    })
+}
+
+/// The preset that is named (or is the default), or an object of the builder's own.
+fn preset_or_own<T>(
+    reader: &mut Reader,
+    keys: &Keys<'_, '_>,
+    quantity: &Quantity,
+    presets: fn() -> Vec<T>,
+    name_of: fn(&T) -> &str,
+    own: fn(&mut Reader, &Node, &Place<'_>) -> Option<T>,
+) -> Option<T> {
+    let Kind::Choice { of, default } = quantity.kind else { return None };
+    let place = keys.place.key(quantity.name());
+    let name = match keys.get(quantity.name()) {
+        Some(node @ Node::Object { .. }) => return own(reader, node, &place),
+        Some(Node::Text(name)) => name.as_str(),
+        None => default?,
+        Some(node) => {
+            let message = format!(
+                "{}: the name of a {of} is needed, or an object with its figures, not {}.",
+                quantity.label,
+                node.kind()
+            );
+            reader.refuse(&place, message);
+            return None;
+        }
+    };
+    let mut all = presets();
+    if let Some(index) = all.iter().position(|preset| name_of(preset) == name) {
+        return Some(all.swap_remove(index));
+    }
+    let names: Vec<&str> = all.iter().map(name_of).collect();
+    let message = format!(
+        "{}: there is no {of} {} here. There is {}; or give an object with your own figures.",
+        quantity.label,
+        quoted(name),
+        listed(names.into_iter())
+    );
+    reader.refuse(&place, message);
+    None
+}
+
+fn material(reader: &mut Reader, node: &Node, place: &Place<'_>) -> Option<Material> {
+    let keys = reader.keys(node, place, "A material", &["name", "density_g_per_cm3", "source"])?;
+    let name = reader.text(&keys, &q::MATERIAL_NAME);
+    let density = reader.number(&keys, &q::MATERIAL_DENSITY);
+    let source = reader.text(&keys, &q::MATERIAL_SOURCE);
+    Some(Material { name: name?, density_g_per_cm3: density?, source: source? })
+}
+
+fn printer(reader: &mut Reader, node: &Node, place: &Place<'_>) -> Option<Printer> {
+    let keys = reader.keys(node, place, "A printer", &["name", "build_volume", "least_wall", "source"])?;
+    let name = reader.text(&keys, &q::PRINTER_NAME);
+    let build_volume = reader.point(&keys, "build_volume", &q::BUILD_VOLUME);
+    let least_wall = reader.number(&keys, &q::LEAST_WALL);
+    let source = reader.text(&keys, &q::PRINTER_SOURCE);
+    Some(Printer { name: name?, build_volume: build_volume?, least_wall: least_wall?, source: source? })
+}
+
+fn coolant(reader: &mut Reader, node: &Node, place: &Place<'_>) -> Option<Coolant> {
+    let keys = reader.keys(node, place, "A coolant", &["name", "density_g_per_cm3", "source"])?;
+    let name = reader.text(&keys, &q::COOLANT_NAME);
+    let density = reader.number(&keys, &q::COOLANT_DENSITY);
+    let source = reader.text(&keys, &q::COOLANT_SOURCE);
+    Some(Coolant { name: name?, density_g_per_cm3: density?, source: source? })
+}
