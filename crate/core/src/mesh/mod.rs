@@ -1,5 +1,9 @@
 //! From tube to triangles.
 
+mod solidity;
+
+pub use solidity::{Flaw, is_solid, signed_volume, solidity};
+
 /// A triangle mesh, mm, outward normals by the right-hand rule, closed.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Mesh {

@@ -1,0 +1,362 @@
+//! Whether a mesh is a solid: one closed, oriented 2-manifold that a print service takes as it is.
+//!
+//! One predicate over half-edges, used by export, tests and fuzzing alike. The three corners of the triangles round a
+//! vertex are its fan: a triangle (u, next, prev) sends the half-edge u -> next out of u and brings prev -> u in. The
+//! surface is closed and a manifold just where the half-edges out of every vertex are distinct, each one that comes in
+//! has its opposite going out, and walking from one to the other goes round the whole fan.
+
+use super::Mesh;
+
+/// One thing that keeps a mesh from being a solid. Vertices and triangles are counted from 0.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Flaw {
+    /// There is no triangle.
+    Empty,
+    /// A list is no multiple of three, or an index points past the vertices.
+    Malformed,
+    /// A coordinate is not a finite number.
+    NotFinite {
+        /// The vertex.
+        vertex: u32,
+    },
+    /// Two vertices stand at the same point.
+    SamePoint {
+        /// The earlier vertex.
+        vertex: u32,
+        /// The later vertex.
+        twin: u32,
+    },
+    /// No triangle uses the vertex.
+    Unused {
+        /// The vertex.
+        vertex: u32,
+    },
+    /// A triangle repeats a vertex, or has no area in `f32` arithmetic, so that readers find no normal for it.
+    Degenerate {
+        /// The triangle.
+        triangle: u32,
+    },
+    /// The same half-edge belongs to two triangles: one is turned over, or three or more meet at the edge.
+    RepeatedEdge {
+        /// Where it starts.
+        from: u32,
+        /// Where it ends.
+        to: u32,
+    },
+    /// A half-edge without its opposite: the surface has a rim there.
+    OpenEdge {
+        /// Where it starts.
+        from: u32,
+        /// Where it ends.
+        to: u32,
+    },
+    /// Parts of the surface touch in this vertex alone.
+    Pinched {
+        /// The vertex.
+        vertex: u32,
+    },
+    /// The surface falls into more than one piece.
+    Pieces {
+        /// How many.
+        count: u32,
+    },
+    /// The triangles enclose no volume, or face inward, mm3.
+    InsideOut {
+        /// Signed volume, mm3.
+        volume: f64,
+    },
+}
+
+/// Everything that keeps `mesh` from being a solid; empty for a solid. [`Flaw::Empty`], [`Flaw::Malformed`] and
+/// [`Flaw::NotFinite`] hide all others; [`Flaw::RepeatedEdge`] and [`Flaw::OpenEdge`] at a vertex hide that it is
+/// pinched. Triangles that cross each other are not looked for.
+pub fn solidity(mesh: &Mesh) -> Vec<Flaw> {
+    let unreadable = unreadable(mesh);
+    if !unreadable.is_empty() {
+        return unreadable;
+    }
+    let fans = Fans::of(mesh);
+    let mut flaws = same_points(mesh);
+    flaws.extend(degenerate_triangles(mesh));
+    flaws.extend((0..fans.count()).flat_map(|vertex| fans.flaws_at(vertex)));
+    let pieces = fans.pieces();
+    if pieces != 1 {
+        flaws.push(Flaw::Pieces { count: pieces });
+    }
+    let volume = signed_volume(mesh);
+    if volume <= 0.0 {
+        flaws.push(Flaw::InsideOut { volume });
+    }
+    flaws
+}
+
+/// Whether `mesh` is a solid: [`solidity`] finds nothing.
+pub fn is_solid(mesh: &Mesh) -> bool {
+    solidity(mesh).is_empty()
+}
+
+/// Volume enclosed by a closed mesh, mm3, positive where its triangles face outward: the sum of the signed tetrahedra
+/// over the first vertex, in `f64` from the stored `f32` corners. For an open mesh the number means nothing.
+pub fn signed_volume(mesh: &Mesh) -> f64 {
+    let Some(apex) = mesh.positions.first_chunk::<3>().map(|p| p.map(f64::from)) else { return 0.0 };
+    let six = mesh.indices.as_chunks::<3>().0.iter().map(|triangle| {
+        let [a, b, c] = triangle.map(|index| sub(corner(mesh, index).map(f64::from), apex));
+        dot(a, cross(b, c))
+    });
+    six.sum::<f64>() / 6.0
+}
+
+/// What makes a mesh unreadable, so that nothing more can be said of it.
+fn unreadable(mesh: &Mesh) -> Vec<Flaw> {
+    let vertices = mesh.positions.len() / 3;
+    let countable = u32::try_from(mesh.positions.len().max(mesh.indices.len())).is_ok();
+    let whole = mesh.positions.len().is_multiple_of(3) && mesh.indices.len().is_multiple_of(3);
+    if !countable || !whole || mesh.indices.iter().any(|&index| index as usize >= vertices) {
+        return vec![Flaw::Malformed];
+    }
+    if mesh.indices.is_empty() {
+        return vec![Flaw::Empty];
+    }
+    let points = mesh.positions.as_chunks::<3>().0.iter().zip(0..);
+    points
+        .filter(|(point, _)| !point.iter().all(|x| x.is_finite()))
+        .map(|(_, vertex)| Flaw::NotFinite { vertex })
+        .collect()
+}
+
+fn same_points(mesh: &Mesh) -> Vec<Flaw> {
+    // Coordinates and index packed into one number sort fast; adding 0 makes the two zeros one.
+    let mut keys: Vec<u128> = (0u128..)
+        .zip(mesh.positions.as_chunks::<3>().0)
+        .map(|(vertex, point)| {
+            point.iter().fold(0, |key, x| (key << 32) | u128::from((x + 0.0).to_bits())) << 32 | vertex
+        })
+        .collect();
+    keys.sort_unstable();
+    let twins = keys.windows(2).filter(|pair| pair[0] >> 32 == pair[1] >> 32);
+    twins.map(|pair| Flaw::SamePoint { vertex: pair[0] as u32, twin: pair[1] as u32 }).collect()
+}
+
+fn degenerate_triangles(mesh: &Mesh) -> impl Iterator<Item = Flaw> {
+    let flat = |triangle: &[u32; 3]| {
+        // In f32 on purpose: that is how readers work out a normal.
+        let [a, b, c] = triangle.map(|index| corner(mesh, index));
+        let [u, v] = [b, c].map(|p| [p[0] - a[0], p[1] - a[1], p[2] - a[2]]);
+        let normal = [u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]];
+        normal == [0.0; 3] || !normal.iter().all(|x| x.is_finite())
+    };
+    let triangles = mesh.indices.as_chunks::<3>().0.iter().zip(0..);
+    triangles.filter(move |(triangle, _)| flat(triangle)).map(|(_, triangle)| Flaw::Degenerate { triangle })
+}
+
+/// The fan of every vertex: for each triangle round it the vertex that follows and the one before.
+struct Fans {
+    starts: Vec<u32>,
+    spokes: Vec<Spoke>,
+}
+
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+struct Spoke {
+    next: u32,
+    prev: u32,
+}
+
+impl Fans {
+    fn of(mesh: &Mesh) -> Self {
+        let mut starts = vec![0u32; mesh.positions.len() / 3 + 1];
+        for &index in &mesh.indices {
+            starts[index as usize + 1] += 1;
+        }
+        for vertex in 1..starts.len() {
+            starts[vertex] += starts[vertex - 1];
+        }
+        let mut free = starts.clone();
+        let mut spokes = vec![Spoke { next: 0, prev: 0 }; mesh.indices.len()];
+        for &[a, b, c] in mesh.indices.as_chunks::<3>().0 {
+            for (vertex, next, prev) in [(a, b, c), (b, c, a), (c, a, b)] {
+                let place = &mut free[vertex as usize];
+                spokes[*place as usize] = Spoke { next, prev };
+                *place += 1;
+            }
+        }
+        for pair in starts.windows(2) {
+            spokes[pair[0] as usize..pair[1] as usize].sort_unstable();
+        }
+        Self { starts, spokes }
+    }
+
+    fn count(&self) -> u32 {
+        self.starts.len() as u32 - 1
+    }
+
+    fn fan(&self, vertex: u32) -> &[Spoke] {
+        &self.spokes[self.starts[vertex as usize] as usize..self.starts[vertex as usize + 1] as usize]
+    }
+
+    fn flaws_at(&self, vertex: u32) -> Vec<Flaw> {
+        let fan = self.fan(vertex);
+        if fan.is_empty() {
+            return vec![Flaw::Unused { vertex }];
+        }
+        let find = |to: u32| fan.binary_search_by_key(&to, |spoke| spoke.next).ok();
+        let mut flaws = Vec::new();
+        for pair in fan.windows(2).filter(|pair| pair[0].next == pair[1].next) {
+            flaws.push(Flaw::RepeatedEdge { from: vertex, to: pair[0].next });
+        }
+        for spoke in fan.iter().filter(|spoke| find(spoke.prev).is_none()) {
+            flaws.push(Flaw::OpenEdge { from: spoke.prev, to: vertex });
+        }
+        if flaws.is_empty() {
+            // Every way in has a way out; the walk is bounded, for a half-edge repeated at a neighbour can trap it.
+            let (mut at, mut steps) = (0, 0);
+            while steps < fan.len() && (at != 0 || steps == 0) {
+                at = find(fan[at].prev).unwrap_or(0);
+                steps += 1;
+            }
+            if at != 0 || steps < fan.len() {
+                flaws.push(Flaw::Pinched { vertex });
+            }
+        }
+        flaws
+    }
+
+    /// Number of pieces that share no vertex.
+    fn pieces(&self) -> u32 {
+        let mut seen = vec![false; self.count() as usize];
+        let mut waiting = Vec::new();
+        let mut pieces = 0;
+        for first in 0..self.count() {
+            if seen[first as usize] || self.fan(first).is_empty() {
+                continue;
+            }
+            pieces += 1;
+            seen[first as usize] = true;
+            waiting.push(first);
+            while let Some(vertex) = waiting.pop() {
+                for spoke in self.fan(vertex) {
+                    for neighbour in [spoke.next, spoke.prev] {
+                        if !seen[neighbour as usize] {
+                            seen[neighbour as usize] = true;
+                            waiting.push(neighbour);
+                        }
+                    }
+                }
+            }
+        }
+        pieces
+    }
+}
+
+fn corner(mesh: &Mesh, index: u32) -> [f32; 3] {
+    let at = index as usize * 3;
+    [mesh.positions[at], mesh.positions[at + 1], mesh.positions[at + 2]]
+}
+
+fn sub(a: [f64; 3], b: [f64; 3]) -> [f64; 3] {
+    [a[0] - b[0], a[1] - b[1], a[2] - b[2]]
+}
+
+fn cross(a: [f64; 3], b: [f64; 3]) -> [f64; 3] {
+    [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]]
+}
+
+fn dot(a: [f64; 3], b: [f64; 3]) -> f64 {
+    a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A unit cube with a corner at `at`, outward.
+    fn cube(at: f32) -> Mesh {
+        let positions = (0..8).flat_map(|k| [k & 1, k >> 1 & 1, k >> 2]).map(|bit| at + bit as f32).collect();
+        let quads = [[0, 2, 3, 1], [4, 5, 7, 6], [0, 1, 5, 4], [2, 6, 7, 3], [0, 4, 6, 2], [1, 3, 7, 5]];
+        let indices = quads.iter().flat_map(|&[a, b, c, d]| [a, b, c, a, c, d]).collect();
+        Mesh { positions, indices }
+    }
+
+    fn joined(mut a: Mesh, b: &Mesh) -> Mesh {
+        let offset = a.positions.len() as u32 / 3;
+        a.positions.extend(&b.positions);
+        a.indices.extend(b.indices.iter().map(|index| index + offset));
+        a
+    }
+
+    #[test]
+    fn a_cube_is_solid_wherever_it_stands() {
+        for at in [0.0, -0.5, 1000.0] {
+            assert_eq!(solidity(&cube(at)), []);
+            assert!((signed_volume(&cube(at)) - 1.0).abs() < 1e-9);
+        }
+    }
+
+    #[test]
+    fn what_cannot_be_read_is_said_alone() {
+        assert_eq!(solidity(&Mesh::default()), [Flaw::Empty]);
+        let mut mesh = cube(0.0);
+        mesh.positions[4] = f32::NAN;
+        assert_eq!(solidity(&mesh), [Flaw::NotFinite { vertex: 1 }]);
+        mesh.indices[7] = 8;
+        assert_eq!(solidity(&mesh), [Flaw::Malformed]);
+    }
+
+    #[test]
+    fn a_hole_is_told_by_its_three_rims() {
+        let mut mesh = cube(0.0);
+        mesh.indices.truncate(33);
+        // The dropped triangle was (1, 7, 5).
+        let open: Vec<Flaw> =
+            solidity(&mesh).into_iter().filter(|flaw| matches!(flaw, Flaw::OpenEdge { .. })).collect();
+        assert_eq!(open.len(), 3);
+        for (from, to) in [(7, 1), (5, 7), (1, 5)] {
+            assert!(open.contains(&Flaw::OpenEdge { from, to }), "{open:?}");
+        }
+    }
+
+    #[test]
+    fn a_turned_triangle_repeats_half_edges() {
+        let mut mesh = cube(0.0);
+        mesh.indices.swap(0, 1);
+        assert!(solidity(&mesh).iter().filter(|flaw| matches!(flaw, Flaw::RepeatedEdge { .. })).count() == 3);
+    }
+
+    #[test]
+    fn two_pieces_a_stray_vertex_and_twins_are_told() {
+        let mut mesh = joined(cube(0.0), &cube(5.0));
+        mesh.positions.extend([9.0, 9.0, 9.0]);
+        assert_eq!(solidity(&mesh), [Flaw::Unused { vertex: 16 }, Flaw::Pieces { count: 2 }]);
+        mesh.positions[16 * 3..].copy_from_slice(&[-0.0, 0.0, 0.0]);
+        assert!(solidity(&mesh).contains(&Flaw::SamePoint { vertex: 0, twin: 16 }));
+    }
+
+    #[test]
+    fn cubes_that_touch_in_a_corner_are_pinched() {
+        let mut mesh = joined(cube(0.0), &cube(1.0));
+        // The second cube's corner 0 is the first one's corner 7.
+        for index in mesh.indices.iter_mut().filter(|index| **index >= 8) {
+            *index = if *index == 8 { 7 } else { *index - 1 };
+        }
+        mesh.positions.drain(24..27);
+        assert_eq!(solidity(&mesh), [Flaw::Pinched { vertex: 7 }]);
+    }
+
+    #[test]
+    fn inside_out_and_flat_are_told() {
+        let mut mesh = cube(0.0);
+        mesh.indices.as_chunks_mut::<3>().0.iter_mut().for_each(|triangle| triangle.reverse());
+        assert_eq!(solidity(&mesh), [Flaw::InsideOut { volume: -1.0 }]);
+        let mut mesh = cube(0.0);
+        // Corner 3 moved onto the diagonal (0, 0)-(1, 1) side of its face leaves no area between 0, 2 and 3.
+        mesh.positions[9..12].copy_from_slice(&[0.0, 2.0, 0.0]);
+        assert!(solidity(&mesh).contains(&Flaw::Degenerate { triangle: 0 }), "{:?}", solidity(&mesh));
+    }
+
+    #[test]
+    fn three_triangles_at_one_edge_do_not_trap_the_walk() {
+        let mut mesh = cube(0.0);
+        mesh.indices.extend([0, 2, 5]);
+        let flaws = solidity(&mesh);
+        assert!(flaws.contains(&Flaw::RepeatedEdge { from: 0, to: 2 }) && !flaws.is_empty());
+    }
+}
