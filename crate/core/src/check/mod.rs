@@ -1,6 +1,7 @@
 //! The questions a builder asks of a design: one file a question, each a pure function to findings.
 
 mod finding;
+pub mod words;
 
 pub use finding::*;
 

@@ -1,0 +1,387 @@
+//! The words of findings: one table from code to title, meaning and message, so that they can be translated, tested
+//! and kept alike. The message of a finding about a run begins with the run's name; templates leave it out.
+
+use super::{Finding, Severity};
+use crate::design::wording;
+
+/// The words of one kind of finding.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Words {
+    /// The finding's code.
+    pub code: &'static str,
+    /// A heading, a few words.
+    pub title: &'static str,
+    /// What it means for the builder, and why it matters: one or two sentences.
+    pub meaning: &'static str,
+    /// Templates of the message. The first whose `{placeholders}` all have a value is used: `{value}` and `{limit}`
+    /// are the finding's numbers with their unit, the others its `words`.
+    pub messages: &'static [&'static str],
+    /// Which way the limit is rounded for showing, so that the shown number would really do.
+    pub limit: Limit,
+}
+
+/// What a finding's limit is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Limit {
+    /// The most that would do: shown rounded down.
+    Most,
+    /// The least that would do: shown rounded up.
+    Least,
+    /// A number that is known exactly, or none.
+    Exact,
+}
+
+/// The words of a code; none for a code that is not in the table.
+pub fn words_of(code: &str) -> Option<&'static Words> {
+    WORDS.iter().find(|words| words.code == code)
+}
+
+/// A finding's message in plain words.
+pub fn message(finding: &Finding) -> String {
+    let body = match words_of(finding.code) {
+        Some(words) => words
+            .messages
+            .iter()
+            .find_map(|template| filled(template, finding, words.limit))
+            .unwrap_or_else(|| format!("{}.", words.title)),
+        None => finding.code.replace('_', " "),
+    };
+    match &finding.run {
+        Some(run) => format!("{run}: {body}"),
+        None => capital(&body),
+    }
+}
+
+/// What a severity means, in plain words.
+pub fn severity_meaning(severity: Severity) -> &'static str {
+    match severity {
+        Severity::Stop => "Cannot be made, or must not be used as it is",
+        Severity::Care => "Can be made; look before you pay for it",
+        Severity::Note => "Good to know",
+    }
+}
+
+/// A severity's name in the report.
+pub fn severity_name(severity: Severity) -> &'static str {
+    match severity {
+        Severity::Stop => "stop",
+        Severity::Care => "care",
+        Severity::Note => "note",
+    }
+}
+
+/// A length, angle or other number with its unit, for a finding's `words`: at most three decimals.
+pub fn number(value: f64, unit: &str) -> String {
+    joined(wording::shown(value), unit)
+}
+
+/// The most that would do, for a finding's `words`: rounded down.
+pub fn at_most(value: f64, unit: &str) -> String {
+    joined(wording::shown_down(value), unit)
+}
+
+/// The least that would do, for a finding's `words`: rounded up.
+pub fn at_least(value: f64, unit: &str) -> String {
+    joined(wording::shown_up(value), unit)
+}
+
+fn joined(number: String, unit: &str) -> String {
+    match unit {
+        "" => number,
+        "°" => format!("{number}°"),
+        unit => format!("{number} {unit}"),
+    }
+}
+
+/// The template with its placeholders filled; none where one has no value.
+fn filled(template: &str, finding: &Finding, limit: Limit) -> Option<String> {
+    let mut text = String::with_capacity(template.len() + 40);
+    let mut rest = template;
+    while let Some((before, after)) = rest.split_once('{') {
+        let (name, after) = after.split_once('}')?;
+        text.push_str(before);
+        text.push_str(&placeholder(name, finding, limit)?);
+        rest = after;
+    }
+    text.push_str(rest);
+    Some(text)
+}
+
+fn placeholder(name: &str, finding: &Finding, limit: Limit) -> Option<String> {
+    match name {
+        "value" => finding.value.map(|value| number(value, finding.unit)),
+        "limit" => finding.limit.map(|value| match limit {
+            Limit::Most => at_most(value, finding.unit),
+            Limit::Least => at_least(value, finding.unit),
+            Limit::Exact => number(value, finding.unit),
+        }),
+        name => finding.words.iter().find(|(key, _)| *key == name).map(|(_, words)| words.clone()),
+    }
+}
+
+fn capital(text: &str) -> String {
+    let mut chars = text.chars();
+    chars.next().map_or(String::new(), |first| first.to_uppercase().chain(chars).collect())
+}
+
+/// The table, in the order of the work: radius, route, ends, wall, room, ports.
+pub const WORDS: &[Words] = &[
+    Words {
+        code: "bend_radius",
+        title: "Bend radius too small",
+        meaning: "The radius is that of the tube's middle line. At half the outer diameter or less the inside of the \
+                  bend would fold into itself, so no such tube exists.",
+        messages: &["the bend radius {value} is not above half the outer diameter, {limit}. Use at least {least}; \
+                     {usual} is usual."],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "corners_too_close",
+        title: "Corners too close together",
+        meaning: "Each bend takes up some of the straight on both sides of its corner. These two want more than there is.",
+        messages: &[
+            "{before} and {after} leave {value} for their bends, which need {limit}. A bend radius of {largest} or \
+             less fits, or move them apart.",
+            "{before} and {after} leave {value} for their bends, which need {limit}. No bend radius fits: move them apart.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "lead_too_short",
+        title: "Bend too close to the fitting",
+        meaning: "The tube must come straight out of the fitting for a while, or the ring seals badly and the tube cannot \
+                  be pushed in.",
+        messages: &[
+            "{corner} begins to bend {value} from the fitting at {port}; the fitting wants {limit} of straight tube \
+             first. A bend radius of {largest} or less leaves it, or move the corner further out.",
+            "{corner} begins to bend {value} from the fitting at {port}; the fitting wants {limit} of straight tube \
+             first. Move the corner further out.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "corner_out_of_reach",
+        title: "Corner out of reach",
+        meaning: "A corner that is not straight in front of its port is reached by one more bend after the fitting. \
+                  This one lies inside that bend's circle.",
+        messages: &[
+            "{corner} is too close beside the fitting at {port} for a bend radius of {value}. {limit} or less reaches \
+             it, or move the corner away.",
+            "{corner} is too close beside the fitting at {port} for any bend. Move the corner away.",
+        ],
+        limit: Limit::Most,
+    },
+    Words {
+        code: "turns_back",
+        title: "Corner turns straight back",
+        meaning: "The way on leads back over the way in. A tube needs room beside itself to turn round.",
+        messages: &["{corner} turns the tube straight back over itself. Use two corners, {apart} or more apart."],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "same_point",
+        title: "Same point twice",
+        meaning: "Two points in a row are the same, so there is no direction from one to the next.",
+        messages: &["{corner} is the same point as {other}. Delete one, or move it."],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "link_too_tight",
+        title: "Ports too close for the bend radius",
+        meaning: "Without corners the tube takes the shortest way of one bend, a straight and one bend. These ports are so \
+                  close, or face so, that it would have to loop.",
+        messages: &[
+            "a bend radius of {value} does not fit between these two ports without a loop. {limit} or less fits; \
+             or lead the tube round with corners.",
+            "no bend radius fits between these two ports without a loop. Lead the tube round with corners, or move a port.",
+        ],
+        limit: Limit::Most,
+    },
+    Words {
+        code: "loops",
+        title: "Tube makes a loop",
+        meaning: "The tube turns more than half round to get where it is going. It can be made, but it wastes tube and \
+                  traps air.",
+        messages: &["the tube loops: one of its bends turns through {value}. A smaller bend radius or corners of your \
+                     own make a shorter way."],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "misaligned",
+        title: "Ends out of line",
+        meaning: "The two ports almost face each other, but not quite, and a straight tube would put a side load on the seals.",
+        messages: &[
+            "{port_a} and {port_b} face each other but are {value} out of line; a straight tube can take {limit}. \
+             Measure again, or use an S with two bends.",
+            "{port_a} and {port_b} face each other but are {value} out of line. Measure again.",
+        ],
+        limit: Limit::Most,
+    },
+    Words {
+        code: "tube_diameter",
+        title: "Tube does not fit its fitting",
+        meaning: "A fitting seals on one outer diameter only: a thinner tube leaks, a thicker one does not go in.",
+        messages: &["the tube is {value}, but {fitting} at {port} takes {limit}."],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "thin_wall",
+        title: "Wall too thin",
+        meaning: "A wall under what the printer makes well comes out with holes or breaks when the tube is pushed in.",
+        messages: &[
+            "the wall is {value}; {limit} is the least for {printer}. A bore of {bore} or less leaves it.",
+            "the wall is {value}; {limit} is the least for {printer}.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "thin_tip",
+        title: "Chamfer leaves too little wall",
+        meaning: "The chamfer and the inner edge break take wall away at the tube's very end, where it is pushed hardest.",
+        messages: &[
+            "the chamfer leaves {value} of wall at the tube's end; {limit} is the least. A chamfer length of {chamfer} \
+             or less leaves it.",
+            "the chamfer leaves {value} of wall at the tube's end; {limit} is the least. Use a smaller bore or a \
+             flatter chamfer.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "chamfer_long",
+        title: "Chamfer too long",
+        meaning: "The chamfer reaches to where the tube must be round and full: the ring's place, or the first bend.",
+        messages: &["the chamfer is {value} long, but only {limit} of tube sits in the fitting at {port}. Make it shorter.",
+                    "the chamfer is {value} long; {limit} is the most that fits. Make it shorter."],
+        limit: Limit::Most,
+    },
+    Words {
+        code: "meets_itself",
+        title: "Tube meets itself",
+        meaning: "Two parts of the same tube come closer than the clearance you asked for, or into each other.",
+        messages: &[
+            "the tube runs into itself by {overlap}. Move a corner, or use a smaller bend radius.",
+            "the tube comes within {value} of itself; you asked for {limit}. Move a corner, or use a smaller bend radius.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "meets_run",
+        title: "Tube meets another tube",
+        meaning: "Two tubes come closer than the clearance you asked for, or into each other.",
+        messages: &[
+            "the tube runs into {other} by {overlap}. Move a corner of either.",
+            "the tube comes within {value} of {other}; you asked for {limit}. Move a corner of either.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "meets_fitting",
+        title: "Tube meets a fitting",
+        meaning: "The tube comes into the room that a fitting's collar needs to be turned.",
+        messages: &[
+            "the tube runs into the fitting at {port} by {overlap}. Move a corner, or turn the fitting.",
+            "the tube comes within {value} of the fitting at {port}; you asked for {limit}. Move a corner, or turn the fitting.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "meets_keep_out",
+        title: "Tube meets a keep-out",
+        meaning: "The tube comes into space that you said must stay free, or closer to it than the clearance.",
+        messages: &[
+            "the tube runs into {keep_out} by {overlap}. Lead it round with a corner.",
+            "the tube comes within {value} of {keep_out}; you asked for {limit}. Lead it round with a corner.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "port_unused",
+        title: "Port without a tube",
+        meaning: "An open port leaks. It needs a tube or a plug.",
+        messages: &["no tube starts or ends at {port}. Add a run, or close the port with a plug."],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "port_used_twice",
+        title: "Port used more than once",
+        meaning: "A port takes one fitting, and a fitting one tube.",
+        messages: &["{port} is used by {runs}. A port takes one tube: choose another port for one of them."],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "fitting_unused",
+        title: "Fitting in no port",
+        meaning: "It is in the list of fittings but no port carries it. That does no harm.",
+        messages: &["no port carries {fitting}."],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "far_from_datum",
+        title: "Far from the datum",
+        meaning: "A machine is a metre or two at most. A point much further away is most likely a slip of the keys.",
+        messages: &["{what} is {value} from the datum. Is that a slip of the keys?"],
+        limit: Limit::Exact,
+    },
+];
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn finding(code: &'static str) -> Finding {
+        Finding {
+            code,
+            severity: Severity::Stop,
+            run: Some("pump to block".into()),
+            place: "/runs/0/bend_radius".into(),
+            at: None,
+            value: Some(5.0),
+            limit: Some(6.0),
+            unit: "mm",
+            source: "geometry",
+            words: vec![("least", at_least(6.0 + 1e-9, "mm")), ("usual", number(24.0, "mm"))],
+            fix: None,
+        }
+    }
+
+    #[test]
+    fn a_message_reads_like_a_sentence() {
+        assert_eq!(
+            message(&finding("bend_radius")),
+            "pump to block: the bend radius 5 mm is not above half the outer diameter, 6 mm. Use at least 6.001 mm; \
+             24 mm is usual."
+        );
+    }
+
+    #[test]
+    fn the_first_message_whose_words_are_there_is_used() {
+        let mut link = finding("link_too_tight");
+        link.limit = Some(12.3459);
+        assert!(message(&link).contains("12.345 mm or less fits"), "{}", message(&link));
+        link.limit = None;
+        assert!(message(&link).contains("no bend radius fits"), "{}", message(&link));
+    }
+
+    #[test]
+    fn a_finding_without_a_run_begins_with_a_capital() {
+        let mut unused = finding("fitting_unused");
+        unused.run = None;
+        unused.words = vec![("fitting", "“C12”".into())];
+        assert_eq!(message(&unused), "No port carries “C12”.");
+    }
+
+    #[test]
+    fn every_row_is_whole_and_there_once() {
+        for (index, row) in WORDS.iter().enumerate() {
+            assert!(WORDS[..index].iter().all(|earlier| earlier.code != row.code), "{} is there twice", row.code);
+            assert!(!row.title.is_empty() && !row.title.ends_with('.'), "{}", row.code);
+            assert!(row.meaning.ends_with('.'), "{}", row.code);
+            assert!(!row.messages.is_empty(), "{}", row.code);
+            for template in row.messages {
+                assert!(template.ends_with('.') || template.ends_with('?'), "{}: {template}", row.code);
+                assert_eq!(template.matches('{').count(), template.matches('}').count(), "{}", row.code);
+                assert!(!template.contains("  ") && !template.contains("{run}"), "{}: {template}", row.code);
+            }
+        }
+    }
+}
