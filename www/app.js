@@ -1,0 +1,428 @@
+// The app: holds the design and the engine's last answer, and turns every change into a new page.
+
+import { render } from "./vendor/lit-html.js";
+import { identityOf } from "./design/identity.js";
+import { keepDesign, keepPrevious, onOtherTab } from "./design/keep.js";
+import { blankDesign } from "./design/fresh.js";
+import { readDesignFile } from "./design/open.js";
+import { keysOf } from "./design/pointer.js";
+import { renamed } from "./design/rename.js";
+import { isDesignShaped } from "./design/shape.js";
+import { Store } from "./design/store.js";
+import { Cards } from "./form/cards.js";
+import { placed } from "./form/sheet.js";
+import { focusPlace, keepingFocus } from "./focus.js";
+import { Notices } from "./notices.js";
+import { page } from "./page.js";
+import { Preview } from "./preview/host.js";
+import { nextTheme, themeInForce } from "./preview/theme.js";
+import { download } from "./result/download.js";
+import { FINENESS } from "./result/files.js";
+import { standing } from "./result/findings.js";
+
+/** @import { Design } from "./design/types.js" */
+/** @import { EngineLink } from "./engine/link.js" */
+/** @import { Edition, Finding, Problem, Report, Scene } from "./engine/messages.js" */
+/** @import { Sheet } from "./form/sheet.js" */
+/** @import { FileRequest } from "./result/files.js" */
+
+// The preview's meshes: an error that no screen shows, at a fraction of the triangles of a file, mm.
+const TO_LOOK_AT = 0.05;
+// An answer that takes longer than this makes the page say that it is waiting, ms.
+const NOTICEABLE = 400;
+// How long typing must rest before the result is spoken, ms.
+const REST = 1200;
+
+export class App {
+  /** @type {Problem[]} */ problems = [];
+  /** @type {Report | undefined} */ report;
+  /** @type {string | undefined} */ sceneText;
+  /** @type {{ text: string, scene: Scene } | undefined} */ #scene;
+  /** @type {string | null} */ selected = null;
+  /** @type {string | undefined} */ trouble;
+  drawn = false;
+  saving = false;
+  dropping = false;
+  deviation = FINENESS[0].deviation;
+  hint = "";
+  spoken = "";
+  cards = new Cards();
+  #answered = 0;
+  #waitingLong = false;
+  #frame = 0;
+  #rest = 0;
+  #slow = 0;
+  /** @type {string | undefined} */ #goTo;
+
+  /**
+   * @param {{ root: HTMLElement, design: Design, previous: Design | undefined,
+   *   words: import("./words/vocabulary.js").Vocabulary, presets: import("./words/presets.js").Presets,
+   *   link: EngineLink, makeView: (canvas: HTMLCanvasElement) => import("./engine.js").View }} parts
+   */
+  constructor({ root, design, previous, words, presets, link, makeView }) {
+    this.root = root;
+    this.words = words;
+    this.presets = presets;
+    this.link = link;
+    this.previous = previous;
+    this.store = new Store(design);
+    this.notices = new Notices(() => this.redraw());
+    this.preview = new Preview(makeView, (trouble) => this.#previewTrouble(trouble));
+  }
+
+  start() {
+    this.store.onChange(() => this.#changed());
+    onOtherTab((design) => this.#changedElsewhere(design));
+    this.preview.setTheme(themeInForce());
+    this.#listenForDrops();
+    this.#changed();
+    this.#draw();
+  }
+
+  get findings() {
+    return this.report?.findings ?? [];
+  }
+
+  /** Whether the report is about the design as it is, or will be before anyone notices. */
+  get fresh() {
+    return this.problems.length === 0 && this.report !== undefined && !this.#waitingLong;
+  }
+
+  get text() {
+    return JSON.stringify(this.store.design);
+  }
+
+  /** Draws the page in the next frame. */
+  redraw = () => {
+    if (this.#frame === 0) this.#frame = requestAnimationFrame(() => this.#draw());
+  };
+
+  /**
+   * @param {string} subject
+   * @param {import("./notices.js").Notice | undefined} notice
+   */
+  say(subject, notice) {
+    this.notices.say(subject, notice);
+  }
+
+  /**
+   * Takes an answer of the engine about an edition of the design.
+   * @param {Edition} answer
+   */
+  take(answer) {
+    // A mesh of an overtaken edition is still the newest that there is of its run; the rest of it is dropped.
+    if (answer.kind === "mesh") return this.preview.setTube(answer.run, answer);
+    if (answer.edition !== this.link.edition) return;
+    if (answer.kind === "problems") {
+      this.problems = answer.problems;
+      this.#hasAnswered(answer.edition);
+    } else if (answer.kind === "report") {
+      this.problems = [];
+      this.report = answer.report;
+      if (!answer.report.runs.some((run) => run.name === this.selected)) this.selected = null;
+      this.#hasAnswered(answer.edition);
+    } else if (answer.kind === "scene") {
+      this.sceneText = answer.scene;
+      this.preview.setScene(answer.scene);
+      this.preview.keepOnly(this.report?.runs.filter((run) => run.made).map((run) => run.name) ?? []);
+    } else if (answer.kind === "noMesh") {
+      this.say(`mesh ${answer.run}`, { kind: "trouble", text: `${answer.run}: ${answer.message}` });
+    } else if (answer.kind === "sameMesh") this.say(`mesh ${answer.run}`, undefined);
+    else this.root.dataset.done = String(answer.edition);
+    this.redraw();
+  }
+
+  /**
+   * The engine's thread was replaced.
+   * @param {string} reason
+   * @param {boolean} again whether the design was given to the new one
+   */
+  engineTrouble(reason, again) {
+    const next = again
+      ? "It was started anew and your design is as you left it."
+      : "Your design is kept as you left it; undo the last change, or change what it was about.";
+    this.say("engine", { kind: "trouble", text: `The engine stopped: ${reason}. ${next}` });
+  }
+
+  themeChanged() {
+    this.preview.setTheme(themeInForce());
+    this.redraw();
+  }
+
+  nextTheme() {
+    nextTheme();
+    this.themeChanged();
+  }
+
+  startBlank() {
+    this.#replace(blankDesign(this.words));
+    this.#goTo = "/name";
+  }
+
+  /** @param {Design} design */
+  async startDemo(design) {
+    await this.#openText(JSON.stringify(design), "The demo");
+  }
+
+  /** @param {HTMLInputElement} input */
+  async openFrom(input) {
+    const [file] = input.files ?? [];
+    // The same file can be chosen again after it was mended.
+    input.value = "";
+    if (file) await this.#openFile(file);
+  }
+
+  bringBack() {
+    if (this.previous) this.#replace(this.previous);
+  }
+
+  /** @param {FileRequest} request */
+  async save(request) {
+    this.saving = true;
+    this.redraw();
+    const [text, asked] = [this.text, JSON.stringify(request)];
+    try {
+      const name = await this.link.ask("fileName", text, asked);
+      download(await this.link.ask("exportFile", text, asked), name);
+      this.say("file", undefined);
+    } catch (error) {
+      this.say("file", { kind: "trouble", text: `No file was made: ${wordsOf(error)}` });
+    }
+    this.saving = false;
+    this.redraw();
+  }
+
+  /** Follows the focus: the hint of the field at the foot of the page, the run that is worked on in the preview. */
+  focused = (/** @type {FocusEvent} */ event) => {
+    const element = /** @type {Element} */ (event.target);
+    const hint = document.getElementById(`${element.id}-hint`)?.textContent ?? "";
+    const card = element.closest("[data-list=runs]");
+    const run = card ? this.store.design.runs[Number(card.id.split("-").at(-1))]?.name : undefined;
+    if (run !== undefined) this.#select(run);
+    if (hint === this.hint) return;
+    this.hint = hint;
+    this.redraw();
+  };
+
+  previewState() {
+    return {
+      preview: this.preview,
+      scene: this.drawn || this.trouble ? this.#readScene() : undefined,
+      drawn: this.drawn || this.trouble !== undefined,
+      trouble: this.trouble,
+      words: this.#previewWords(),
+      stale: this.problems.length > 0 && this.report !== undefined,
+      selected: this.selected,
+      setDrawn: (/** @type {boolean} */ drawn) => {
+        this.drawn = drawn;
+        this.redraw();
+      },
+      redraw: this.redraw,
+    };
+  }
+
+  filesState() {
+    return {
+      deviation: this.deviation,
+      busy: this.saving,
+      setDeviation: (/** @type {number} */ deviation) => {
+        this.deviation = deviation;
+        this.redraw();
+      },
+      save: (/** @type {FileRequest} */ request) => void this.save(request),
+    };
+  }
+
+  #changed() {
+    const failed = keepDesign(this.store.design);
+    this.notices.say("storage", failed ? { kind: "trouble", text: failed } : undefined);
+    this.link.show(this.text, TO_LOOK_AT);
+    clearTimeout(this.#slow);
+    this.#slow = setTimeout(() => {
+      if (this.#answered === this.link.edition) return;
+      this.#waitingLong = true;
+      this.redraw();
+    }, NOTICEABLE);
+    this.redraw();
+  }
+
+  /** @param {number} edition */
+  #hasAnswered(edition) {
+    this.#answered = edition;
+    this.#waitingLong = false;
+    clearTimeout(this.#rest);
+    this.#rest = setTimeout(() => {
+      this.spoken = standing(this.problems, this.findings, this.store.design.runs.length);
+      this.redraw();
+    }, REST);
+  }
+
+  #draw() {
+    cancelAnimationFrame(this.#frame);
+    this.#frame = 0;
+    const sheet = this.#sheet();
+    keepingFocus(() => render(page(this, sheet), this.root));
+    if (this.#goTo !== undefined) {
+      focusPlace(this.#goTo);
+      this.#goTo = undefined;
+    }
+  }
+
+  /** @returns {Sheet} */
+  #sheet() {
+    const { store, words, presets, report, fresh, cards, selected } = this;
+    const { design } = store;
+    return {
+      design, words, presets, report, fresh, cards, selected,
+      ...placed(design, this.problems, this.problems.length > 0 ? [] : this.findings),
+      act: {
+        set: (pointer, value) => store.set(pointer, value),
+        change: (next) => store.change(next),
+        rename: (list, index, name) => store.change(renamed(store.design, list, index, name), `/${list}/${index}/name`),
+        applyFix: (finding) => void this.#applyFix(finding),
+        goTo: (pointer) => this.#show(pointer),
+        select: (run) => this.#select(run),
+        redraw: this.redraw,
+      },
+    };
+  }
+
+  /** @param {Finding} finding */
+  async #applyFix(finding) {
+    const { design } = this.store;
+    if (this.#answered !== this.link.edition || !finding.fix) return;
+    try {
+      const mended = JSON.parse(await this.link.ask("apply", JSON.stringify(design), JSON.stringify(finding.fix)));
+      // A key typed while the fix was under way wins: the fix was for the design before it.
+      if (this.store.design !== design) return;
+      this.store.adopt(mended);
+      this.#show(finding.where);
+    } catch (error) {
+      this.say("fix", { kind: "trouble", text: `The fix was not applied: ${wordsOf(error)}` });
+    }
+  }
+
+  /**
+   * Unfolds the card that a place is in, and puts the focus there.
+   * @param {string} pointer
+   */
+  #show(pointer) {
+    const [list, index] = keysOf(pointer);
+    const things = /** @type {Record<string, unknown>} */ (/** @type {unknown} */ (this.store.design))[list];
+    const thing = Array.isArray(things) ? things[Number(index)] : undefined;
+    if (thing) this.cards.set(thing, true);
+    this.#goTo = pointer;
+    this.redraw();
+  }
+
+  /** @param {string | null} run */
+  #select(run) {
+    if (this.selected === run) return;
+    this.selected = run;
+    this.preview.setSelected(run);
+    this.redraw();
+  }
+
+  /**
+   * Puts another design in the place of this one, which is kept.
+   * @param {Design} next
+   */
+  #replace(next) {
+    const before = this.store.design;
+    this.previous = before;
+    keepPrevious(before);
+    this.selected = null;
+    this.preview.fitNext();
+    const start = document.getElementById("start");
+    if (start?.matches(":popover-open")) start.hidePopover();
+    this.store.change(identityOf(next) ? { ...next } : next);
+    this.say("opening", undefined);
+  }
+
+  /** @param {File} file */
+  async #openFile(file) {
+    try {
+      await this.#openText(await readDesignFile(file), `“${file.name}”`);
+    } catch (error) {
+      this.#refused(wordsOf(error));
+    }
+  }
+
+  /**
+   * @param {string} text
+   * @param {string} what
+   */
+  async #openText(text, what) {
+    try {
+      const design = JSON.parse(await this.link.ask("normalise", text));
+      if (!isDesignShaped(design)) throw new Error("it has parts that this page does not know");
+      this.#replace(design);
+    } catch (error) {
+      const path = error instanceof Error && "path" in error && error.path ? ` (at ${error.path})` : "";
+      this.#refused(`${what} was not opened: ${wordsOf(error)}${path}`);
+    }
+  }
+
+  /** @param {string} words */
+  #refused(words) {
+    const start = document.getElementById("start");
+    if (start?.matches(":popover-open")) start.hidePopover();
+    this.say("opening", { kind: "trouble", text: `${words} Your design is as it was.` });
+  }
+
+  /** @param {Design} design */
+  #changedElsewhere(design) {
+    this.say("elsewhere", {
+      kind: "trouble",
+      text: "This design was changed in another tab. The tab that changes something last is the one that is kept.",
+      action: { label: "Show the other tab's", run: () => this.#replace(design) },
+    });
+  }
+
+  /** @param {string | undefined} trouble */
+  #previewTrouble(trouble) {
+    this.trouble = trouble;
+    this.redraw();
+  }
+
+  #readScene() {
+    if (this.sceneText === undefined) return undefined;
+    if (this.#scene?.text !== this.sceneText) this.#scene = { text: this.sceneText, scene: JSON.parse(this.sceneText) };
+    return this.#scene.scene;
+  }
+
+  #previewWords() {
+    return this.preview.description || standing(this.problems, this.findings, this.store.design.runs.length);
+  }
+
+  #listenForDrops() {
+    /** @param {DragEvent} event */
+    const carriesFile = (event) => event.dataTransfer?.types.includes("Files") ?? false;
+    /** @param {boolean} on */
+    const show = (on) => {
+      if (this.dropping === on) return;
+      this.dropping = on;
+      this.redraw();
+    };
+    addEventListener("dragover", (event) => {
+      if (!carriesFile(event)) return;
+      event.preventDefault();
+      show(true);
+    });
+    addEventListener("dragleave", (event) => {
+      if (event.relatedTarget === null) show(false);
+    });
+    addEventListener("drop", (event) => {
+      if (!carriesFile(event)) return;
+      event.preventDefault();
+      show(false);
+      const [file] = event.dataTransfer?.files ?? [];
+      if (file) void this.#openFile(file);
+    });
+  }
+}
+
+/** @param {unknown} error */
+function wordsOf(error) {
+  return error instanceof Error ? error.message : String(error);
+}

@@ -1,0 +1,131 @@
+// New things for the design: a blank one, and a new fitting, port, run or keep-out with what is usual filled in and
+// what only the builder can know left blank.
+
+import { freshName } from "./lists.js";
+
+/** @import { Design, Ends, Fitting, KeepOut, Port, Run, TubeSize, Typed } from "./types.js" */
+/** @import { Vocabulary } from "../words/vocabulary.js" */
+
+/**
+ * A design with nothing in it but the usual values.
+ * @param {Vocabulary} words
+ * @returns {Design}
+ */
+export function blankDesign(words) {
+  return {
+    format: "tubewright-design",
+    version: 1,
+    name: "",
+    notes: "",
+    fittings: [],
+    ports: [],
+    runs: [],
+    keep_outs: [],
+    clearance: usual(words, "/clearance"),
+    process: {
+      material: String(usual(words, "/process/material")),
+      printer: String(usual(words, "/process/printer")),
+    },
+    loop: {
+      flow_l_per_h: usual(words, "/loop/flow_l_per_h"),
+      coolant: String(usual(words, "/loop/coolant")),
+      working_c: usual(words, "/loop/working_c"),
+      fault_c: usual(words, "/loop/fault_c"),
+      pressure_kpa: usual(words, "/loop/pressure_kpa"),
+    },
+  };
+}
+
+/**
+ * @param {Design} design
+ * @param {Fitting} [preset]
+ * @returns {Fitting}
+ */
+export function newFitting(design, preset) {
+  if (preset) return { ...structuredClone(preset), name: freshName(design.fittings, preset.name) };
+  return {
+    name: freshName(design.fittings, "fitting"),
+    tube_diameter: "", height: "", socket_depth: "", collar_diameter: "", lead: "", elbow: null, seal: null,
+  };
+}
+
+/**
+ * @param {Design} design
+ * @param {Vocabulary} words
+ * @returns {Port}
+ */
+export function newPort(design, words) {
+  const fitting = design.ports.at(-1)?.fitting || design.fittings[0]?.name || "";
+  return {
+    name: freshName(design.ports, "port"),
+    at: ["", "", ""],
+    facing: [0, 0, 1],
+    fitting,
+    measured_to: design.ports.at(-1)?.measured_to ?? usual(words, "/ports/*/measured_to"),
+  };
+}
+
+/**
+ * A run between the first two ports that no run uses yet.
+ * @param {Design} design
+ * @param {Vocabulary} words
+ * @param {TubeSize[]} tubes the shipped sizes
+ * @returns {Run}
+ */
+export function newRun(design, words, tubes) {
+  const used = new Set(design.runs.flatMap((run) => [run.from, run.to]));
+  const free = design.ports.filter((port) => !used.has(port.name));
+  const [from, to] = free.length >= 2 ? [free[0].name, free[1].name] : [free[0]?.name ?? "", ""];
+  const fitting = design.fittings.find((one) => one.name === free[0]?.fitting);
+  const last = design.runs.at(-1);
+  const fits = tubes.find((tube) => tube.outer_diameter === fitting?.tube_diameter);
+  const tube = last && last.tube.outer_diameter === fitting?.tube_diameter ? last.tube : fits;
+  const outer = tube?.outer_diameter ?? fitting?.tube_diameter ?? "";
+  return {
+    name: freshName(design.runs, from && to ? `${from} to ${to}` : "run"),
+    from,
+    to,
+    tube: { outer_diameter: outer, bore: tube?.bore ?? "" },
+    // Twice the outer diameter is the usual bend radius of printed tube; common practice, no source.
+    bend_radius: typeof outer === "number" ? 2 * outer : "",
+    route: [],
+    ends: usualEnds(words),
+  };
+}
+
+/**
+ * @param {Design} design
+ * @param {"box" | "cylinder"} shape
+ * @returns {KeepOut}
+ */
+export function newKeepOut(design, shape) {
+  const name = freshName(design.keep_outs, shape);
+  if (shape === "box") return { name, box: { min: ["", "", ""], max: ["", "", ""] } };
+  return { name, cylinder: { from: ["", "", ""], to: ["", "", ""], radius: "" } };
+}
+
+/**
+ * @param {Vocabulary} words
+ * @returns {Ends}
+ */
+function usualEnds(words) {
+  const seat_mark = words.quantity("/runs/*/ends/seat_mark").default;
+  return {
+    chamfer_deg: usual(words, "/runs/*/ends/chamfer_deg"),
+    chamfer_length: usual(words, "/runs/*/ends/chamfer_length"),
+    edge_break: usual(words, "/runs/*/ends/edge_break"),
+    trim: usual(words, "/runs/*/ends/trim"),
+    seat_mark: seat_mark !== false,
+  };
+}
+
+/**
+ * The value that the engine takes where a key is missing; blank where there is none.
+ * @param {Vocabulary} words
+ * @param {string} key
+ * @returns {Typed}
+ */
+export function usual(words, key) {
+  const value = words.quantity(key).default;
+  return typeof value === "number" || typeof value === "string" ? value : "";
+}

@@ -1,0 +1,67 @@
+// Whether something read back from the browser's storage is built like a design, so that the form can show it.
+// The engine judges what the values mean; this only keeps a damaged text from breaking the page.
+
+/** @import { Design } from "./types.js" */
+
+/** @typedef {(value: unknown) => boolean} Test */
+
+/** @type {Test} */
+const text = (value) => typeof value === "string";
+/** @type {Test} */
+const typed = (value) => typeof value === "string" || typeof value === "number";
+/** @type {Test} */
+const flag = (value) => typeof value === "boolean";
+
+/** @type {(test: Test) => Test} */
+const listOf = (test) => (value) => Array.isArray(value) && value.every(test);
+/** @type {(test: Test) => Test} */
+const three = (test) => (value) => Array.isArray(value) && value.length === 3 && value.every(test);
+/** @type {(...tests: Test[]) => Test} */
+const either = (...tests) => (value) => tests.some((test) => test(value));
+/** @type {Test} */
+const nothing = (value) => value === null;
+/** @type {(test: Test) => Test} */
+const perhaps = (test) => (value) => value === undefined || test(value);
+
+/** @type {(keys: Record<string, Test>) => Test} */
+const object = (keys) => (value) =>
+  typeof value === "object" && value !== null && !Array.isArray(value) &&
+  Object.keys(value).every((key) => Object.hasOwn(keys, key)) &&
+  Object.entries(keys).every(([key, test]) => test(/** @type {Record<string, unknown>} */ (value)[key]));
+
+const point = three(typed);
+const stuff = either(text, object({ name: text, density_g_per_cm3: typed, source: perhaps(text) }));
+const fitting = object({
+  name: text, tube_diameter: typed, height: typed, socket_depth: typed, collar_diameter: typed, lead: typed,
+  elbow: either(nothing, object({ angle_deg: typed, rise: typed, reach: typed, turn_deg: typed })),
+  seal: either(nothing, object({ section: typed, gland_diameter: typed })),
+});
+const port = object({ name: text, at: point, facing: point, fitting: text, measured_to: typed });
+const station = object({ corner: three(either(typed, object({ of: text, plus: typed }))), bend_radius: perhaps(typed) });
+const run = object({
+  name: text, from: text, to: text, tube: object({ outer_diameter: typed, bore: typed }), bend_radius: typed,
+  route: listOf(station),
+  ends: object({ chamfer_deg: typed, chamfer_length: typed, edge_break: typed, trim: typed, seat_mark: flag }),
+});
+const keepOut = either(
+  object({ name: text, box: object({ min: point, max: point }) }),
+  object({ name: text, cylinder: object({ from: point, to: point, radius: typed }) }),
+);
+const design = object({
+  format: (value) => value === "tubewright-design", version: (value) => value === 1, name: text, notes: text,
+  fittings: listOf(fitting), ports: listOf(port), runs: listOf(run), keep_outs: listOf(keepOut), clearance: typed,
+  process: object({
+    material: stuff,
+    printer: either(text, object({ name: text, build_volume: point, least_wall: typed, source: perhaps(text) })),
+  }),
+  loop: object({ flow_l_per_h: typed, coolant: stuff, working_c: typed, fault_c: typed, pressure_kpa: typed }),
+});
+
+/**
+ * Whether the form can show `value` as a design.
+ * @param {unknown} value
+ * @returns {value is Design}
+ */
+export function isDesignShaped(value) {
+  return design(value);
+}

@@ -1,0 +1,41 @@
+// The shape of the design document as the page holds it. Where the engine wants a number the page may hold a text:
+// what was typed so far, kept as it is, so that neither a reload nor a re-render loses a half-typed value.
+
+/** @typedef {number | string} Typed a number, or the text that is not one yet */
+/** @typedef {[Typed, Typed, Typed]} Point */
+/** @typedef {{ of: string, plus: Typed }} Tied */
+/** @typedef {Typed | Tied} Coordinate */
+/** @typedef {{ angle_deg: Typed, rise: Typed, reach: Typed, turn_deg: Typed }} Elbow */
+/** @typedef {{ section: Typed, gland_diameter: Typed }} Seal */
+/**
+ * @typedef {{ name: string, tube_diameter: Typed, height: Typed, socket_depth: Typed, collar_diameter: Typed,
+ *   lead: Typed, elbow: Elbow | null, seal: Seal | null }} Fitting
+ */
+/** @typedef {{ name: string, at: Point, facing: Point, fitting: string, measured_to: Typed }} Port */
+/** @typedef {{ corner: [Coordinate, Coordinate, Coordinate], bend_radius?: Typed }} Station */
+/** @typedef {{ outer_diameter: Typed, bore: Typed }} TubeSize */
+/**
+ * @typedef {{ chamfer_deg: Typed, chamfer_length: Typed, edge_break: Typed, trim: Typed, seat_mark: boolean }} Ends
+ */
+/**
+ * @typedef {{ name: string, from: string, to: string, tube: TubeSize, bend_radius: Typed, route: Station[],
+ *   ends: Ends }} Run
+ */
+/** @typedef {{ name: string, box: { min: Point, max: Point } }} BoxKeepOut */
+/** @typedef {{ name: string, cylinder: { from: Point, to: Point, radius: Typed } }} CylinderKeepOut */
+/** @typedef {BoxKeepOut | CylinderKeepOut} KeepOut */
+/** @typedef {{ name: string, density_g_per_cm3: Typed, source?: string }} Material a material or a coolant */
+/** @typedef {{ name: string, build_volume: Point, least_wall: Typed, source?: string }} Printer */
+/**
+ * @typedef {{ flow_l_per_h: Typed, coolant: string | Material, working_c: Typed, fault_c: Typed,
+ *   pressure_kpa: Typed }} Loop
+ */
+/**
+ * @typedef {{ format: string, version: number, name: string, notes: string, fittings: Fitting[], ports: Port[],
+ *   runs: Run[], keep_outs: KeepOut[], clearance: Typed,
+ *   process: { material: string | Material, printer: string | Printer }, loop: Loop }} Design
+ */
+
+/** @typedef {"fittings" | "ports" | "runs" | "keep_outs"} ListName */
+
+export {};

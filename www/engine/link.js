@@ -1,0 +1,172 @@
+// The page's end of the engine's thread: the latest design wins, stale answers are dropped, and a thread that has
+// crashed or hangs is replaced by a new one.
+
+/** @import { Answer, Call, Edition } from "./messages.js" */
+
+// Far longer than any design in bounds takes; past it the thread is taken for hung, ms.
+const PATIENCE = 30_000;
+
+/** A call that the engine refused: why, and the place it was about. */
+export class Refused extends Error {
+  /**
+   * @param {string} message
+   * @param {string} path
+   */
+  constructor(message, path) {
+    super(message);
+    this.path = path;
+  }
+}
+
+/** @typedef {{ onEdition: (answer: Edition) => void, onTrouble: (words: string, again: boolean) => void }} Listeners */
+/** @typedef {{ vocabulary: string, presets: string }} Ready */
+
+export class EngineLink {
+  /** @type {WebAssembly.Module} */
+  #module;
+  /** @type {Listeners} */
+  #listeners;
+  /** @type {Worker | undefined} */
+  #worker;
+  #edition = 0;
+  #crashed = -1;
+  #nextId = 0;
+  /** @type {Map<number, { resolve: (value: any) => void, reject: (error: Error) => void }>} */
+  #calls = new Map();
+  /** @type {{ text: string, deviation: number } | undefined} */
+  #shown;
+  #watch = 0;
+
+  /**
+   * @param {WebAssembly.Module} module
+   * @param {Listeners} listeners
+   */
+  constructor(module, listeners) {
+    this.#module = module;
+    this.#listeners = listeners;
+  }
+
+  /** The edition of the design that was sent last. */
+  get edition() {
+    return this.#edition;
+  }
+
+  /**
+   * Starts the thread.
+   * @returns {Promise<Ready>}
+   */
+  start() {
+    const worker = new Worker(workerUrl(), { type: "module" });
+    this.#worker = worker;
+    let ready = false;
+    return new Promise((resolve, reject) => {
+      worker.addEventListener("message", (event) => {
+        if (worker !== this.#worker) return;
+        /** @type {Answer} */
+        const answer = event.data;
+        if (answer.kind === "ready") {
+          ready = true;
+          resolve(answer);
+        }
+        else if (answer.kind === "crash" && answer.edition === 0) reject(new Error(answer.message));
+        else this.#take(answer);
+      });
+      worker.addEventListener("error", (event) => {
+        if (worker !== this.#worker) return;
+        event.preventDefault();
+        const words = event.message || "its thread could not be started";
+        reject(new Error(words));
+        if (ready) this.#replace(words);
+      });
+      worker.postMessage({ kind: "start", module: this.#module });
+    });
+  }
+
+  /**
+   * Sends the design as it is now; whatever was being worked on is overtaken.
+   * @param {string} text
+   * @param {number} deviation of the meshes to look at, mm
+   */
+  show(text, deviation) {
+    this.#edition += 1;
+    this.#shown = { text, deviation };
+    this.#send({ kind: "design", edition: this.#edition, text, deviation });
+    this.#startWatch();
+  }
+
+  /**
+   * Asks for one thing: a file, its name, a design written out, a fix applied.
+   * @param {Call["call"]} call
+   * @param {string[]} args
+   * @returns {Promise<any>} rejected with `Refused` where the engine refuses
+   */
+  ask(call, ...args) {
+    const id = ++this.#nextId;
+    return new Promise((resolve, reject) => {
+      this.#calls.set(id, { resolve, reject });
+      this.#send({ kind: "call", id, call, args });
+    });
+  }
+
+  /** @param {import("./messages.js").Question} question */
+  #send(question) {
+    this.#worker?.postMessage(question);
+  }
+
+  /** @param {Answer} answer */
+  #take(answer) {
+    if (answer.kind === "result") this.#settle(answer.id)?.resolve(answer.value);
+    else if (answer.kind === "refused") this.#settle(answer.id)?.reject(new Refused(answer.message, answer.path));
+    else if (answer.kind === "crash") this.#replace(answer.message);
+    else if (answer.kind !== "ready" && answer.edition === this.#edition) {
+      if (answer.kind === "done" || answer.kind === "problems") clearTimeout(this.#watch);
+      else this.#startWatch();
+      this.#listeners.onEdition(answer);
+    }
+  }
+
+  /** @param {number} id */
+  #settle(id) {
+    const call = this.#calls.get(id);
+    this.#calls.delete(id);
+    return call;
+  }
+
+  #startWatch() {
+    clearTimeout(this.#watch);
+    this.#watch = setTimeout(() => this.#replace("it gave no answer for half a minute"), PATIENCE);
+  }
+
+  /**
+   * Ends the thread and starts another. The design is sent again, unless it is the one that broke the thread twice.
+   * @param {string} reason
+   */
+  #replace(reason) {
+    clearTimeout(this.#watch);
+    this.#worker?.terminate();
+    this.#worker = undefined;
+    for (const call of this.#calls.values()) call.reject(new Refused("The engine stopped before it was done. Try again.", ""));
+    this.#calls.clear();
+    const again = this.#crashed !== this.#edition;
+    this.#crashed = this.#edition;
+    this.start().then(
+      () => {
+        if (again && this.#shown) this.#send({ kind: "design", edition: this.#edition, ...this.#shown });
+        this.#listeners.onTrouble(reason, again);
+      },
+      () => this.#listeners.onTrouble(reason, false),
+    );
+  }
+}
+
+/** The thread's address; a page that insists on trusted addresses gets it from a policy that knows only this one. */
+function workerUrl() {
+  const url = new URL("./worker.js", import.meta.url).href;
+  /** @type {{ createPolicy(name: string, rules: object): { createScriptURL(url: string): string } } | undefined} */
+  const policies = /** @type {any} */ (globalThis).trustedTypes;
+  if (!policies) return url;
+  policy ??= policies.createPolicy("tubewright", { createScriptURL: () => url });
+  return policy.createScriptURL(url);
+}
+/** @type {{ createScriptURL(url: string): string } | undefined} */
+let policy;

@@ -1,0 +1,49 @@
+// What the page and the engine's thread say to each other, and the shape of the engine's answers.
+
+/** @typedef {{ path: string, message: string }} Problem */
+/** @typedef {[number, number, number]} Xyz */
+/** @typedef {{ straight_mm: number, rotation_deg: number, angle_deg: number, radius_mm: number }} BendRow */
+/**
+ * @typedef {{ name: string, made: boolean, length_mm: number | null, material_mm3: number | null,
+ *   bore_mm3: number | null, mass_g: number | null, coolant_g?: number | null,
+ *   bounds_mm: { min: Xyz, max: Xyz } | null, bend_table: BendRow[], points_mm: Xyz[] }} RunReport
+ */
+/** @typedef {{ op: string, path: string, value?: unknown }} PatchStep */
+/**
+ * @typedef {{ code: string, severity: "stop" | "care" | "note", run: string | null, where: string,
+ *   at_mm: Xyz | null, message: string, value: number | null, limit: number | null, unit: string,
+ *   source: string, fix: PatchStep[] | null }} Finding
+ */
+/**
+ * @typedef {{ name: string, runs: RunReport[], findings: Finding[],
+ *   totals: { length_mm: number, material_mm3: number, bore_mm3: number, mass_g: number } }} Report
+ */
+/**
+ * @typedef {{ ports: { name: string, seat: Xyz, facing: Xyz, mouth: Xyz, out: Xyz }[],
+ *   collars: { port: string, from: Xyz, to: Xyz, radius: number }[],
+ *   keep_outs: { name: string, box?: { min: Xyz, max: Xyz }, cylinder?: { from: Xyz, to: Xyz, radius: number } }[],
+ *   runs: { name: string, made: boolean, outer_diameter: number, bore: number, centreline: Xyz[], corners: Xyz[] }[],
+ *   bounds: { min: Xyz, max: Xyz } | null }} Scene
+ */
+
+/** @typedef {{ kind: "start", module: WebAssembly.Module }} Start */
+/** @typedef {{ kind: "design", edition: number, text: string, deviation: number }} DesignJob */
+/** @typedef {{ kind: "call", id: number, call: "normalise" | "apply" | "exportFile" | "fileName", args: string[] }} Call */
+/** @typedef {Start | DesignJob | Call} Question */
+
+/**
+ * @typedef {{ kind: "ready", vocabulary: string, presets: string }
+ *   | { kind: "problems", edition: number, problems: Problem[] }
+ *   | { kind: "report", edition: number, report: Report }
+ *   | { kind: "scene", edition: number, scene: string }
+ *   | { kind: "mesh", edition: number, run: string, positions: Float32Array, indices: Uint32Array }
+ *   | { kind: "sameMesh", edition: number, run: string }
+ *   | { kind: "noMesh", edition: number, run: string, message: string }
+ *   | { kind: "done", edition: number, milliseconds: number }
+ *   | { kind: "result", id: number, value: string | Uint8Array }
+ *   | { kind: "refused", id: number, message: string, path: string }
+ *   | { kind: "crash", edition: number, message: string }} Answer
+ */
+/** @typedef {Extract<Answer, { edition: number }>} Edition an answer about one edition of the design */
+
+export {};

@@ -1,0 +1,82 @@
+// What was found about one place of the design, shown beside it.
+
+import { html, nothing } from "../vendor/lit-html.js";
+import { valueAt } from "../design/pointer.js";
+import { mark, SEVERITY } from "../words/marks.js";
+import { short } from "../words/numbers.js";
+import { idOf } from "./sheet.js";
+
+/** @import { Finding, PatchStep } from "../engine/messages.js" */
+/** @import { Sheet } from "./sheet.js" */
+
+/**
+ * The notes at a place; nothing where there are none.
+ * @param {Sheet} sheet
+ * @param {string} pointer
+ */
+export function notesAt(sheet, pointer) {
+  const { problems, findings } = sheet.notes(pointer);
+  if (problems.length + findings.length === 0) return nothing;
+  return html`<ul class="notes" id="${idOf(pointer)}-notes">
+    ${problems.map(
+      (problem) => html`<li class="note mend">${mark("mend")}<p><b>${SEVERITY.mend}:</b> ${problem.message}</p></li>`,
+    )}
+    ${findings.map((finding) => html`<li class="note ${finding.severity}">${findingBody(sheet, finding)}</li>`)}
+  </ul>`;
+}
+
+/**
+ * Whether anything at a place has to be mended before the design can be read.
+ * @param {Sheet} sheet
+ * @param {string} pointer
+ */
+export function isBad(sheet, pointer) {
+  const { problems, findings } = sheet.notes(pointer);
+  return problems.length > 0 || findings.some((finding) => finding.severity === "stop");
+}
+
+/**
+ * A finding in words: how bad, what, where the limit comes from, and a button that mends it.
+ * @param {Sheet} sheet
+ * @param {Finding} finding
+ */
+export function findingBody(sheet, finding) {
+  const { severity, message, source, fix } = finding;
+  return html`${mark(severity)}
+    <div>
+      <p><b>${SEVERITY[severity]}:</b> ${message}</p>
+      ${source ? html`<p class="source">Limit from: ${source}</p>` : nothing}
+      ${fix && fix.length > 0
+        ? html`<button type="button" class="fix" ?disabled=${!sheet.fresh} @click=${() => sheet.act.applyFix(finding)}>
+            Apply this fix<span class="fix-words">: ${fixWords(sheet, fix)}</span>
+          </button>`
+        : nothing}
+    </div>`;
+}
+
+/**
+ * What a fix does to the design, in words.
+ * @param {Sheet} sheet
+ * @param {PatchStep[]} fix
+ */
+function fixWords(sheet, fix) {
+  return fix.map((step) => stepWords(sheet, step)).join("; ");
+}
+
+/**
+ * @param {Sheet} sheet
+ * @param {PatchStep} step
+ */
+function stepWords(sheet, { op, path, value }) {
+  const { label, unit } = sheet.words.quantity(path);
+  const thing = path.replace(/^\/(\w+)\/(\d+).*$/, (_, list, index) => {
+    const item = /** @type {{ name?: string } | undefined} */ (valueAt(sheet.design, `/${list}/${index}`));
+    return item?.name ? ` of ${item.name}` : "";
+  });
+  const what = `${label.toLowerCase()}${thing.startsWith("/") ? "" : thing}`;
+  if (op === "remove") return `take away the ${what}`;
+  const verb = op === "add" ? "add" : "make";
+  if (typeof value === "number") return `${verb} the ${what} ${short(value)}${unit === "°" ? "°" : unit ? ` ${unit}` : ""}`;
+  if (typeof value === "string") return `${verb} the ${what} ${value}`;
+  return `${verb} the ${what}`;
+}

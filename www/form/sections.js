@@ -1,0 +1,25 @@
+// The form from top to bottom, in the order that the work goes.
+
+import { html, nothing } from "../vendor/lit-html.js";
+import { longTextField, row, textField } from "./field.js";
+import { fittingsSection } from "./fittings.js";
+import { keepOutsSection } from "./keep-outs.js";
+import { makingSection } from "./making.js";
+import { notesAt } from "./notes.js";
+import { portsSection } from "./ports.js";
+import { runsSection } from "./runs.js";
+import { section } from "./section.js";
+
+/** @import { Sheet } from "./sheet.js" */
+
+/**
+ * The whole form.
+ * @param {Sheet} sheet
+ */
+export function form(sheet) {
+  return html`
+    ${section("about", "This design", nothing, html`${notesAt(sheet, "")}
+      ${row(sheet, [textField(sheet, "/name")])} ${row(sheet, [longTextField(sheet, "/notes")])}`)}
+    ${fittingsSection(sheet)} ${portsSection(sheet)} ${runsSection(sheet)} ${keepOutsSection(sheet)}
+    ${makingSection(sheet)}`;
+}

@@ -1,0 +1,77 @@
+// What every part of the form is given: the design, the words for it, what was found about it, and what can be done.
+
+import { upFrom, valueAt } from "../design/pointer.js";
+
+/** @import { Design, ListName } from "../design/types.js" */
+/** @import { Finding, Problem, Report } from "../engine/messages.js" */
+/** @import { Presets } from "../words/presets.js" */
+/** @import { Vocabulary } from "../words/vocabulary.js" */
+
+/**
+ * @typedef {{ set: (pointer: string, value: unknown) => void, change: (next: Design) => void,
+ *   rename: (list: ListName, index: number, name: string) => void, applyFix: (finding: Finding) => void,
+ *   goTo: (pointer: string) => void, select: (run: string | null) => void, redraw: () => void }} Actions
+ */
+/**
+ * @typedef {{ problems: Problem[], findings: Finding[] }} Notes
+ */
+/**
+ * @typedef {{ design: Design, words: Vocabulary, presets: Presets, report: Report | undefined, fresh: boolean,
+ *   cards: import("./cards.js").Cards, selected: string | null, act: Actions, notes: (pointer: string) => Notes,
+ *   countUnder: (pointer: string) => { stop: number, care: number, note: number, mend: number } }} Sheet
+ *   `fresh`: whether the report is about the design as it is now, so that its fixes can be applied.
+ */
+
+const NONE = /** @type {Notes} */ ({ problems: [], findings: [] });
+
+/**
+ * Puts every problem and finding where the form can show it: its own place, or the nearest one around it.
+ * @param {Design} design
+ * @param {Problem[]} problems
+ * @param {Finding[]} findings
+ */
+export function placed(design, problems, findings) {
+  /** @type {Map<string, Notes>} */
+  const places = new Map();
+  /** @param {string} pointer */
+  const at = (pointer) => {
+    const place = upFrom(pointer).find((one) => isShown(design, one)) ?? "";
+    let notes = places.get(place);
+    if (!notes) places.set(place, (notes = { problems: [], findings: [] }));
+    return notes;
+  };
+  for (const problem of problems) at(problem.path).problems.push(problem);
+  for (const finding of findings) at(finding.where).findings.push(finding);
+  return {
+    /** @param {string} pointer */
+    notes: (pointer) => places.get(pointer) ?? NONE,
+    /** @param {string} pointer */
+    countUnder: (pointer) => {
+      const count = { stop: 0, care: 0, note: 0, mend: 0 };
+      for (const [place, notes] of places) {
+        if (place !== pointer && !place.startsWith(`${pointer}/`)) continue;
+        count.mend += notes.problems.length;
+        for (const finding of notes.findings) count[finding.severity] += 1;
+      }
+      return count;
+    },
+  };
+}
+
+/**
+ * Whether the form has a place for what is at a pointer.
+ * @param {Design} design
+ * @param {string} pointer
+ */
+function isShown(design, pointer) {
+  if (pointer === "/format" || pointer === "/version") return false;
+  return valueAt(design, pointer) !== undefined;
+}
+
+/**
+ * The id of the element that shows a place.
+ * @param {string} pointer
+ */
+export function idOf(pointer) {
+  return `at${pointer.replaceAll("/", "-")}`;
+}

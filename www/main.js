@@ -1,0 +1,83 @@
+// Starts the page: compiles the engine once, for its thread and for the view, and shows the kept design or a demo.
+
+import init, { View } from "./engine.js";
+import { App } from "./app.js";
+import { blankDesign } from "./design/fresh.js";
+import { isDesignShaped } from "./design/shape.js";
+import { readKept } from "./design/keep.js";
+import { EngineLink } from "./engine/link.js";
+import { startTheme } from "./preview/theme.js";
+import { readPresets } from "./words/presets.js";
+import { Vocabulary } from "./words/vocabulary.js";
+
+/** @import { Design } from "./design/types.js" */
+/** @import { Presets } from "./words/presets.js" */
+
+start().catch(cannotStart);
+
+async function start() {
+  /** @type {App | undefined} */
+  let app;
+  startTheme(() => app?.themeChanged());
+  const module = await compiled(new URL("engine_bg.wasm", import.meta.url));
+  const link = new EngineLink(module, {
+    onEdition: (answer) => app?.take(answer),
+    onTrouble: (words, again) => app?.engineTrouble(words, again),
+  });
+  // The view is a second instance of the module; without it the drawing stands in.
+  const view = init({ module_or_path: module }).then(() => undefined, (error) => error);
+  const ready = await link.start();
+  const viewError = await view;
+
+  const words = new Vocabulary(JSON.parse(ready.vocabulary));
+  const presets = readPresets(ready.presets);
+  const kept = readKept();
+  const design = kept.design ?? (await firstDesign(link, presets)) ?? blankDesign(words);
+  app = new App({
+    root: /** @type {HTMLElement} */ (document.getElementById("page")),
+    design,
+    previous: kept.previous,
+    words,
+    presets,
+    link,
+    makeView: (canvas) => {
+      if (viewError) throw viewError;
+      return new View(canvas);
+    },
+  });
+  if (kept.words) app.say("kept", { kind: "trouble", text: kept.words });
+  app.start();
+}
+
+/**
+ * The first demo, written out in full.
+ * @param {EngineLink} link
+ * @param {Presets} presets
+ * @returns {Promise<Design | undefined>}
+ */
+async function firstDesign(link, presets) {
+  const [demo] = presets.demos;
+  if (!demo) return undefined;
+  const design = JSON.parse(await link.ask("normalise", JSON.stringify(demo.design)));
+  return isDesignShaped(design) ? design : undefined;
+}
+
+/** @param {URL} url */
+async function compiled(url) {
+  const response = await fetch(url);
+  if (!response.ok) throw new Error(`the engine's file could not be read (${response.status})`);
+  // A server that does not know the file's type must not keep the page from starting.
+  const typed = response.headers.get("content-type")?.startsWith("application/wasm");
+  return typed ? WebAssembly.compileStreaming(response) : WebAssembly.compile(await response.arrayBuffer());
+}
+
+/** @param {unknown} error */
+function cannotStart(error) {
+  const page = document.getElementById("page");
+  if (!page) return;
+  const words = document.createElement("p");
+  words.className = "starting";
+  words.setAttribute("role", "alert");
+  words.textContent = `Tubewright could not start: ${error instanceof Error ? error.message : error}. Reload the page; if that does not help, a current browser with WebAssembly will. Your kept design is untouched.`;
+  page.replaceChildren(words);
+}

@@ -1,0 +1,39 @@
+// What the page has to say once: a file that was refused, a store that is full, an engine that was restarted.
+
+import { html, nothing } from "./vendor/lit-html.js";
+import { sign } from "./words/marks.js";
+
+/** @typedef {{ kind: "trouble" | "word", text: string, action?: { label: string, run: () => void } }} Notice */
+
+export class Notices {
+  /** @type {Map<string, Notice>} */
+  #notices = new Map();
+  /** @type {() => void} */
+  #changed;
+
+  /** @param {() => void} changed */
+  constructor(changed) {
+    this.#changed = changed;
+  }
+
+  /**
+   * Says something until it is put away or the same subject has other news.
+   * @param {string} subject
+   * @param {Notice | undefined} notice
+   */
+  say(subject, notice) {
+    if (notice) this.#notices.set(subject, notice);
+    else if (!this.#notices.delete(subject)) return;
+    this.#changed();
+  }
+
+  render() {
+    return html`<div class="notices" role="status" aria-label="News">
+      ${[...this.#notices].map(([subject, { kind, text, action }]) => html`<div class="notice ${kind}">
+        <p>${text}</p>
+        ${action ? html`<button type="button" @click=${() => { this.say(subject, undefined); action.run(); }}>${action.label}</button>` : nothing}
+        <button type="button" class="quiet" @click=${() => this.say(subject, undefined)}>${sign("remove")}<span class="unseen">Put away: ${text}</span></button>
+      </div>`)}
+    </div>`;
+  }
+}

@@ -1,0 +1,76 @@
+// The page's markup, as a function of what the app holds.
+
+import { html, nothing } from "./vendor/lit-html.js";
+import { form } from "./form/sections.js";
+import { section } from "./form/section.js";
+import { previewPanel } from "./preview/panel.js";
+import { chosenTheme } from "./preview/theme.js";
+import { files } from "./result/files.js";
+import { findingsList, standing } from "./result/findings.js";
+import { glance } from "./result/glance.js";
+import { mark } from "./words/marks.js";
+
+/** @import { App } from "./app.js" */
+/** @import { Sheet } from "./form/sheet.js" */
+
+/**
+ * The whole page.
+ * @param {App} app
+ * @param {Sheet} sheet
+ */
+export function page(app, sheet) {
+  const { problems, findings } = app;
+  const worst = problems.length > 0 ? "mend" : findings.some((one) => one.severity === "stop") ? "stop"
+    : findings.some((one) => one.severity === "care") ? "care" : "fine";
+  const stands = standing(problems, findings, sheet.design.runs.length);
+  return html`
+    <a class="skip" href="#form">Skip to the form</a>
+    <a class="skip" href="#result">Skip to the result</a>
+    ${header(app)} ${app.notices.render()}
+    <main class="bench" @focusin=${app.focused}>
+      <div class="form" id="form" tabindex="-1">${form(sheet)}</div>
+      <div class="side">
+        ${previewPanel(app.previewState())}
+        <p class="standing">${sheet.design.runs.length > 0 || problems.length > 0 ? mark(worst) : nothing} ${stands}
+          <a href="#result">See the result</a></p>
+        <div class="answers" id="answers">
+          ${section("result", "Result", nothing, html`${findingsList(sheet, problems, findings)} ${glance(sheet)}`)}
+          ${section("files", "Files", nothing, files(sheet, app.filesState()))}
+        </div>
+      </div>
+    </main>
+    <footer class="foot"><p aria-hidden="true">${app.hint || "The hint for the field that you are in stands here."}</p></footer>
+    <p class="unseen" role="status" id="spoken">${app.spoken}</p>
+    ${app.dropping ? html`<p class="dropping">Drop the design here to open it</p>` : nothing}`;
+}
+
+/** @param {App} app */
+function header(app) {
+  const { store, previous, presets } = app;
+  const theme = chosenTheme();
+  return html`<header class="top">
+    <img src="mark.svg" alt="" width="28" height="28">
+    <h1>Tubewright</h1>
+    <div class="tools" role="group" aria-label="The design as a whole">
+      <button type="button" popovertarget="start">Start from…</button>
+      <button type="button" ?disabled=${!app.fresh || app.saving} @click=${() => app.save({ kind: "design" })}>Save</button>
+      <button type="button" ?disabled=${!store.canUndo} @click=${() => store.undo()}>Undo</button>
+      <button type="button" ?disabled=${!store.canRedo} @click=${() => store.redo()}>Redo</button>
+      ${previous
+        ? html`<button type="button" @click=${() => app.bringBack()}>Bring back <span dir="auto">${previous.name ? `“${previous.name}”` : "the design before"}</span></button>`
+        : nothing}
+      <button type="button" @click=${() => app.nextTheme()}>Light or dark<span class="unseen">, now</span>: ${theme}</button>
+    </div>
+    <div id="start" popover class="menu">
+      <h2>Start from</h2>
+      <p class="source">What you have now is kept: one click brings it back.</p>
+      <button type="button" class="choice" @click=${() => app.startBlank()}><b>A blank design</b><span>Type in your own ports.</span></button>
+      ${presets.demos.map((demo) => html`<button type="button" class="choice" @click=${() => app.startDemo(demo.design)}>
+        <b>Demo: ${demo.label}</b><span>${demo.about}</span></button>`)}
+      <button type="button" class="choice" @click=${() => document.getElementById("open-file")?.click()}>
+        <b>A design file…</b><span>One that you saved before (.json). You can also drop it anywhere on the page.</span></button>
+      <input class="unseen" id="open-file" type="file" accept=".json,application/json" tabindex="-1" aria-label="Design file to open"
+        @change=${(/** @type {Event} */ event) => app.openFrom(/** @type {HTMLInputElement} */ (event.target))}>
+    </div>
+  </header>`;
+}

@@ -1,0 +1,211 @@
+// The solid preview's host: gives the view its arrays, draws only when something changed and at most once a frame,
+// and gets through the loss of the graphics context.
+
+/** @import { View } from "../engine.js" */
+
+/** @typedef {{ positions: Float32Array, indices: Uint32Array }} Mesh */
+
+// How long a lost context may take to come back before the drawing stands in, ms.
+const PATIENCE = 4000;
+
+export class Preview {
+  /** @type {(canvas: HTMLCanvasElement) => View} */
+  #make;
+  /** @type {(words: string | undefined) => void} */
+  #onTrouble;
+  /** @type {HTMLCanvasElement | undefined} */
+  #canvas;
+  /** @type {View | undefined} */
+  #view;
+  #frame = 0;
+  #lost = 0;
+  #first = true;
+  /** @type {[width: number, height: number]} */
+  #size = [0, 0];
+  /** @type {string | undefined} */
+  #scene;
+  // Tubes wait here for their turn: one a frame, so that many of them never hold up a keystroke.
+  /** @type {Map<string, Mesh>} */
+  #waiting = new Map();
+  /** @type {Set<string>} */
+  #shown = new Set();
+  #theme = "light";
+  #section = false;
+  /** @type {string | null} */
+  #selected = null;
+
+  /**
+   * @param {(canvas: HTMLCanvasElement) => View} make may throw where there is no WebGL2
+   * @param {(words: string | undefined) => void} onTrouble called with words where the preview is lost, with none where it is back
+   */
+  constructor(make, onTrouble) {
+    this.#make = make;
+    this.#onTrouble = onTrouble;
+  }
+
+  /** What the view shows, in plain words. */
+  get description() {
+    return this.#try((view) => view.description()) ?? "";
+  }
+
+  get section() {
+    return this.#section;
+  }
+
+  /**
+   * Takes the canvas to draw on.
+   * @param {HTMLCanvasElement} canvas
+   */
+  attach(canvas) {
+    if (this.#canvas) return;
+    this.#canvas = canvas;
+    canvas.addEventListener("webglcontextlost", (event) => {
+      event.preventDefault();
+      this.#try((view) => view.lost());
+      this.#lost = setTimeout(() => this.#onTrouble("The graphics were lost and have not come back, so the drawing is shown."), PATIENCE);
+    });
+    canvas.addEventListener("webglcontextrestored", () => {
+      clearTimeout(this.#lost);
+      this.#lost = 0;
+      this.#try((view) => view.restored());
+      this.#onTrouble(undefined);
+      this.redraw();
+    });
+    try {
+      this.#view = this.#make(canvas);
+    } catch (error) {
+      this.#onTrouble(`The solid preview needs WebGL2, which this browser does not give (${error instanceof Error ? error.message : error}).`);
+      return;
+    }
+    this.#watchSize(canvas);
+    this.setTheme(this.#theme);
+  }
+
+  /** @param {string} scene the engine's text */
+  setScene(scene) {
+    this.#scene = scene;
+    this.#change((view) => view.setScene(scene));
+  }
+
+  /**
+   * @param {string} run
+   * @param {Mesh} mesh
+   */
+  setTube(run, mesh) {
+    this.#waiting.set(run, mesh);
+    this.#shown.add(run);
+    this.redraw();
+  }
+
+  /**
+   * Takes away the tubes of runs that are not among `runs`, and fits the view to the first design there is.
+   * @param {string[]} runs
+   */
+  keepOnly(runs) {
+    for (const run of [...this.#shown].filter((one) => !runs.includes(one))) {
+      this.#shown.delete(run);
+      this.#waiting.delete(run);
+      this.#change((view) => view.dropTube(run));
+    }
+    if (this.#first) this.act((view) => view.fit());
+    this.#first = false;
+  }
+
+  /** Another design is coming: the view is fitted to it. */
+  fitNext() {
+    this.#first = true;
+  }
+
+  /** @param {"light" | "dark"} theme */
+  setTheme(theme) {
+    this.#theme = theme;
+    this.#change((view) => view.setTheme(theme));
+  }
+
+  /** @param {string | null} run */
+  setSelected(run) {
+    if (this.#selected === run) return;
+    this.#selected = run;
+    this.#change((view) => view.setSelected(run ?? undefined));
+  }
+
+  /** @param {boolean} on */
+  setSection(on) {
+    this.#section = on;
+    this.#change((view) => view.setSection(on));
+  }
+
+  /**
+   * Turns, moves or zooms the view.
+   * @param {(view: View) => void} change
+   */
+  act(change) {
+    this.#change(change);
+  }
+
+  /** Draws in the next frame. */
+  redraw() {
+    if (this.#frame === 0 && this.#view) this.#frame = requestAnimationFrame(() => this.#draw());
+  }
+
+  #draw() {
+    this.#frame = 0;
+    if (this.#lost !== 0) return;
+    const [next] = this.#waiting;
+    if (next) {
+      const [run, mesh] = next;
+      this.#waiting.delete(run);
+      this.#try((view) => view.setTube(run, mesh.positions, mesh.indices));
+    }
+    this.#try((view) => {
+      if (view.needsDraw() && this.#size[0] > 0) view.draw();
+    });
+    if (this.#waiting.size > 0) this.redraw();
+  }
+
+  /** @param {(view: View) => void} change */
+  #change(change) {
+    this.#try(change);
+    this.redraw();
+  }
+
+  /**
+   * Calls the view. A view that has given way is let go, and the drawing stands in.
+   * @template T
+   * @param {(view: View) => T} call
+   * @returns {T | undefined}
+   */
+  #try(call) {
+    if (!this.#view) return undefined;
+    try {
+      return call(this.#view);
+    } catch (error) {
+      this.#view = undefined;
+      this.#onTrouble(`The solid preview stopped (${error instanceof Error ? error.message : error}), so the drawing is shown.`);
+      return undefined;
+    }
+  }
+
+  /** @param {HTMLCanvasElement} canvas */
+  #watchSize(canvas) {
+    const observer = new ResizeObserver(([entry]) => {
+      const device = entry.devicePixelContentBoxSize?.[0];
+      const [box] = entry.contentBoxSize;
+      const ratio = globalThis.devicePixelRatio || 1;
+      const width = device?.inlineSize ?? Math.round(box.inlineSize * ratio);
+      const height = device?.blockSize ?? Math.round(box.blockSize * ratio);
+      if (width === this.#size[0] && height === this.#size[1]) return;
+      this.#size = [width, height];
+      this.#try((view) => {
+        view.resize(width, height, ratio);
+        // A new size clears the canvas, so it is drawn in the same task.
+        if (width > 0 && height > 0 && this.#lost === 0) view.draw();
+      });
+    });
+    try {
+      observer.observe(canvas, { box: "device-pixel-content-box" });
+    } catch {
+      observer.observe(canvas);
+    }
+  }
+}

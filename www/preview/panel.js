@@ -1,0 +1,96 @@
+// The preview's panel: the canvas or the drawing, and every move as a button, so that none needs a drag.
+
+import { html, nothing } from "../vendor/lit-html.js";
+import { ref } from "../vendor/directives/ref.js";
+import { sign } from "../words/marks.js";
+import { drawing } from "./drawing.js";
+import { listen } from "./gestures.js";
+
+/** @import { Scene } from "../engine/messages.js" */
+/** @import { Preview } from "./host.js" */
+
+/**
+ * @typedef {{ preview: Preview, scene: Scene | undefined, drawn: boolean, trouble: string | undefined, words: string,
+ *   stale: boolean, selected: string | null, setDrawn: (drawn: boolean) => void, redraw: () => void }} PreviewState
+ *   `drawn`: the flat drawing is shown instead of the solid view. `words`: what is to be seen, for who cannot see it.
+ */
+
+const SIDES = ["corner", "front", "back", "left", "right", "top", "bottom"];
+
+/** @param {PreviewState} state */
+export function previewPanel(state) {
+  const { preview, drawn, trouble, words, stale } = state;
+  return html`<section class="preview" id="preview" aria-labelledby="preview-title">
+    <h2 class="unseen" id="preview-title">Preview</h2>
+    <div class="stage" data-stale=${stale}>
+      <canvas ${ref((canvas) => attach(canvas, preview))} ?hidden=${drawn} tabindex="0" role="img"
+        aria-label=${words} aria-describedby="preview-keys"></canvas>
+      ${drawn ? drawing(state.scene, words, state.selected) : nothing}
+      ${stale ? html`<p class="stale-words">The last complete design; what is marked has to be mended first.</p>` : nothing}
+    </div>
+    ${trouble ? html`<p class="trouble">${trouble}</p>` : nothing}
+    <div class="moves">
+      <div class="group" role="group" aria-label="Kind of preview">
+        <button type="button" aria-pressed=${!drawn} ?disabled=${trouble !== undefined} @click=${() => state.setDrawn(false)}>Solid</button>
+        <button type="button" aria-pressed=${drawn} @click=${() => state.setDrawn(true)}>Drawing</button>
+      </div>
+      ${drawn ? nothing : solidMoves(state)}
+    </div>
+    <p class="unseen" id="preview-keys">Arrow keys turn, with shift they move; plus and minus zoom; 0 fits.</p>
+  </section>`;
+}
+
+/** @param {PreviewState} state */
+function solidMoves({ preview, redraw }) {
+  /** @type {(dx: number, dy: number) => () => void} */
+  const turn = (dx, dy) => () => preview.act((view) => view.orbit(dx, dy));
+  /** @type {(dx: number, dy: number) => () => void} */
+  const move = (dx, dy) => () => preview.act((view) => view.pan(dx, dy));
+  /** @type {(factor: number) => () => void} */
+  const zoom = (factor) => () => preview.act((view) => view.zoom(factor, 0.5, 0.5));
+  const section = () => {
+    preview.setSection(!preview.section);
+    redraw();
+  };
+  return html`
+    <div class="group" role="group" aria-label="Cut">
+      <button type="button" aria-pressed=${preview.section} @click=${section}>Cut open</button>
+    </div>
+    <div class="group" role="group" aria-label="Look from">
+      <button type="button" @click=${() => preview.act((view) => view.fit())}>Fit</button>
+      ${SIDES.map((side) => html`<button type="button" @click=${() => preview.act((view) => view.look(side))}>${side}</button>`)}
+    </div>
+    <div class="group" role="group" aria-label="Zoom">
+      <button type="button" @click=${zoom(1 / 1.25)}>${sign("less")}<span class="unseen">Zoom out</span></button>
+      <button type="button" @click=${zoom(1.25)}>${sign("add")}<span class="unseen">Zoom in</span></button>
+    </div>
+    ${cluster("Turn", turn, 30)} ${cluster("Move", move, 40)}`;
+}
+
+/**
+ * Four buttons for four ways.
+ * @param {string} what
+ * @param {(dx: number, dy: number) => () => void} by
+ * @param {number} far pixels of the drag that one press stands for
+ */
+function cluster(what, by, far) {
+  const ways = /** @type {const} */ ([["left", -far, 0], ["up", 0, -far], ["down", 0, far], ["right", far, 0]]);
+  return html`<div class="group" role="group" aria-label=${what}>
+    <span class="group-name" aria-hidden="true">${what}</span>
+    ${ways.map(([way, dx, dy]) => html`<button type="button" @click=${by(dx, dy)}>${sign(way)}<span class="unseen">${what} ${way}</span></button>`)}
+  </div>`;
+}
+
+/** @type {WeakSet<Element>} */
+const listened = new WeakSet();
+
+/**
+ * @param {Element | undefined} element
+ * @param {Preview} preview
+ */
+function attach(element, preview) {
+  if (!(element instanceof HTMLCanvasElement) || listened.has(element)) return;
+  listened.add(element);
+  preview.attach(element);
+  listen(element, preview);
+}

@@ -1,0 +1,77 @@
+// The files: one of each kind for a run, all at once, and the design itself.
+
+import { html, nothing } from "../vendor/lit-html.js";
+import { live } from "../vendor/directives/live.js";
+import { mark } from "../words/marks.js";
+
+/** @import { Finding, RunReport } from "../engine/messages.js" */
+/** @import { Sheet } from "../form/sheet.js" */
+
+/** @typedef {{ kind: "stl" | "3mf" | "all" | "design", run?: string, deviation?: number }} FileRequest */
+/** @typedef {{ deviation: number, busy: boolean, setDeviation: (deviation: number) => void, save: (request: FileRequest) => void }} FilesState */
+
+/** How far the printed skin may leave the exact one, in words. */
+export const FINENESS = [
+  { deviation: 0.01, name: "Fine", words: "0.01 mm: for a print service" },
+  { deviation: 0.02, name: "Normal", words: "0.02 mm: smaller files" },
+  { deviation: 0.05, name: "Coarse", words: "0.05 mm: smallest, for a first try" },
+];
+
+/**
+ * @param {Sheet} sheet
+ * @param {FilesState} state
+ */
+export function files(sheet, state) {
+  const runs = sheet.report?.runs ?? [];
+  const made = sheet.fresh ? runs.filter((run) => run.made).length : 0;
+  const why = !sheet.fresh ? "What is marked has to be mended first." : "";
+  return html`
+    <fieldset class="fineness">
+      <legend>How closely the files follow the exact shape</legend>
+      ${FINENESS.map(({ deviation, name, words }) => html`<label>
+        <input type="radio" name="fineness" .checked=${live(state.deviation === deviation)} @change=${() => state.setDeviation(deviation)}>
+        <span><b>${name}</b> <span class="unit">${words}</span></span></label>`)}
+    </fieldset>
+    ${why ? html`<p class="trouble">${why}</p>` : nothing}
+    <ul class="file-list">${runs.map((run, index) => runFiles(sheet, state, run, index))}</ul>
+    <div class="adder">
+      <button type="button" class="main" ?disabled=${made === 0 || state.busy}
+        @click=${() => state.save({ kind: "all", deviation: state.deviation })}>All files in one (.zip)</button>
+      <button type="button" ?disabled=${!sheet.fresh || state.busy} @click=${() => state.save({ kind: "design" })}>Save the design (.json)</button>
+    </div>
+    ${sheet.words.cautions.length > 0
+      ? html`<section class="cautions" aria-labelledby="cautions-title"><h3 id="cautions-title">Before you print and fill</h3>
+          <ul>${sheet.words.cautions.map((caution) => html`<li>${caution}</li>`)}</ul></section>`
+      : nothing}`;
+}
+
+/**
+ * @param {Sheet} sheet
+ * @param {FilesState} state
+ * @param {RunReport} run
+ * @param {number} index
+ */
+function runFiles(sheet, state, run, index) {
+  const stops = stopsOf(sheet, run.name);
+  const id = `files-${index}`;
+  const off = !run.made || !sheet.fresh || state.busy;
+  const warning = !run.made
+    ? `No file: this run cannot be made as it is stated.${stops[0] ? ` ${stops[0].message}` : ""}`
+    : stops.length > 0 ? `Do not print this yet: ${stops.map((stop) => stop.message).join(" ")}` : "";
+  return html`<li>
+    <span class="file-name" dir="auto" id="${id}-name">${run.name}</span>
+    ${/** @type {const} */ (["stl", "3mf"]).map((kind) => html`<button type="button" ?disabled=${off} aria-describedby=${warning ? `${id}-warning` : nothing}
+      @click=${() => state.save({ kind, run: run.name, deviation: state.deviation })}>${kind.toUpperCase()}<span class="unseen"> of ${run.name}</span></button>`)}
+    ${warning ? html`<p class="note stop" id="${id}-warning">${mark("stop")}<span>${warning}</span></p>` : nothing}
+  </li>`;
+}
+
+/**
+ * The stops that speak against printing a run.
+ * @param {Sheet} sheet
+ * @param {string} run
+ * @returns {Finding[]}
+ */
+function stopsOf(sheet, run) {
+  return sheet.report?.findings.filter((finding) => finding.severity === "stop" && finding.run === run) ?? [];
+}

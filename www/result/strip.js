@@ -1,0 +1,33 @@
+// A run laid out straight: its straights and bends end to end, to scale along its length.
+
+import { html, svg } from "../vendor/lit-html.js";
+import { fixed, short } from "../words/numbers.js";
+
+/** @import { RunReport } from "../engine/messages.js" */
+
+const LONG = 600;
+
+/** @param {RunReport} run */
+export function strip(run) {
+  const length = run.length_mm ?? 0;
+  if (length <= 0) return "";
+  const scale = LONG / length;
+  let at = 0;
+  const parts = run.bend_table.map((row) => {
+    const straight = row.straight_mm * scale;
+    const arc = ((row.angle_deg * Math.PI) / 180) * row.radius_mm * scale;
+    const from = at;
+    at += straight + arc;
+    return { from, straight, arc, angle: row.angle_deg };
+  });
+  const bends = run.bend_table.length - 1;
+  const words = `${run.name} laid out: ${fixed(length, 1)} mm with ${bends === 1 ? "one bend" : `${bends} bends`}`;
+  return html`<svg class="strip" viewBox="-2 0 ${LONG + 4} 44" role="img" aria-label=${words}>
+    ${parts.map(({ from, straight, arc, angle }) => svg`
+      <rect class="straight" x=${from} y="18" width=${straight} height="10"/>
+      ${arc > 0 ? svg`<rect class="bend" x=${from + straight} y="15" width=${arc} height="16"/>
+        ${arc > 14 ? svg`<text x=${from + straight + arc / 2} y="11">${short(angle, 0)}°</text>` : ""}` : ""}`)}
+    <path class="ends" d="M0 12v22M${LONG} 12v22"/>
+    <text class="length" x=${LONG / 2} y="42">${fixed(length, 1)} mm</text>
+  </svg>`;
+}

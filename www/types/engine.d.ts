@@ -1,0 +1,38 @@
+// What the built engine.js exports: the engine's calls, and the view that draws on a canvas.
+
+export default function init(options: { module_or_path: WebAssembly.Module | BufferSource | string | URL }): Promise<unknown>;
+
+export function normalise(text: string): string;
+export function problems(text: string): string;
+export function report(text: string): string;
+export function scene(text: string): string;
+export function tubeMesh(text: string, run: string, deviation: number): { positions: Float32Array; indices: Uint32Array };
+export function exportFile(text: string, request: string): Uint8Array;
+export function fileName(text: string, request: string): string;
+export function apply(text: string, patch: string): string;
+export function vocabulary(): string;
+export function presets(): string;
+
+export class View {
+  constructor(canvas: HTMLCanvasElement);
+  setScene(scene: string): void;
+  setTube(run: string, positions: Float32Array, indices: Uint32Array): void;
+  dropTube(run: string): void;
+  clear(): void;
+  resize(width: number, height: number, ratio: number): void;
+  orbit(dx: number, dy: number): void;
+  pan(dx: number, dy: number): void;
+  zoom(factor: number, x: number, y: number): void;
+  fit(): void;
+  look(side: string): void;
+  setSection(on: boolean): void;
+  setTheme(theme: string): void;
+  setSelected(run: string | undefined): void;
+  draw(): void;
+  needsDraw(): boolean;
+  lost(): void;
+  restored(): void;
+  description(): string;
+  renderer(): string;
+  free(): void;
+}

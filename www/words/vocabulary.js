@@ -1,0 +1,87 @@
+// The engine's table of words: what every quantity is called, its unit, range and hint. No label of a quantity is
+// typed in the page; where the table lacks a row, the key's own words stand in.
+
+/**
+ * @typedef {{ key: string, label: string, unit: string, hint: string, min?: number | null, max?: number | null,
+ *   min_open?: boolean, max_open?: boolean, step?: number | null, default?: unknown, kind?: string }} Quantity
+ */
+/**
+ * @typedef {{ quantities: Record<string, Quantity>, findings?: Record<string, { title: string, meaning: string }>,
+ *   severities?: Record<string, string>, cautions?: string[] }} Table
+ */
+
+/** @type {[suffix: string, unit: string][]} */
+const UNITS = [
+  ["_deg", "°"], ["_g_per_cm3", "g/cm³"], ["_l_per_h", "L/h"], ["_kpa", "kPa"], ["_mpa", "MPa"], ["_c", "°C"],
+];
+
+export class Vocabulary {
+  /** @type {Table} */
+  #table;
+  /** @type {Map<string, Quantity>} */
+  #found = new Map();
+
+  /** @param {Table} table */
+  constructor(table) {
+    this.#table = table;
+  }
+
+  /**
+   * The row of a quantity.
+   * @param {string} pointer of a place in a design, or with `*` for a position in a list
+   * @returns {Quantity}
+   */
+  quantity(pointer) {
+    const key = pointer.replace(/\/\d+(?=\/|$)/g, "/*");
+    let found = this.#found.get(key);
+    if (!found) {
+      found = this.#table.quantities[key] ?? standIn(key);
+      this.#found.set(key, found);
+    }
+    return found;
+  }
+
+  /**
+   * What kind of finding a code is, in words.
+   * @param {string} code
+   */
+  findingTitle(code) {
+    return this.#table.findings?.[code]?.title ?? spaced(code);
+  }
+
+  get cautions() {
+    return this.#table.cautions ?? [];
+  }
+}
+
+/**
+ * The range of a quantity in words: "0.5 to 500 mm", "above 0, below 180°".
+ * @param {Quantity} quantity
+ */
+export function rangeWords(quantity) {
+  const { min, max, unit } = quantity;
+  if (typeof min !== "number" || typeof max !== "number") return "";
+  // A million either way is the engine's guard against nonsense, not something a builder wants to read.
+  if (min <= -1e6 && max >= 1e6) return "";
+  const open = quantity.min_open || quantity.max_open;
+  const words = open
+    ? `${quantity.min_open ? "above" : "from"} ${min}, ${quantity.max_open ? "below" : "up to"} ${max}`
+    : `${min} to ${max}`;
+  return unit === "°" ? `${words}°` : `${words} ${unit}`.trim();
+}
+
+/**
+ * @param {string} key
+ * @returns {Quantity}
+ */
+function standIn(key) {
+  const last = key.split("/").filter((part) => part !== "*").at(-1) ?? "";
+  const suffix = UNITS.find(([end]) => last.endsWith(end));
+  const label = spaced(suffix ? last.slice(0, -suffix[0].length) : last);
+  return { key, label: label.charAt(0).toUpperCase() + label.slice(1), unit: suffix?.[1] ?? "", hint: "" };
+}
+
+/** @param {string} text */
+function spaced(text) {
+  return text.replaceAll(/[-_]/g, " ");
+}
