@@ -1,0 +1,93 @@
+"""The report's numbers of one run against the independent centreline and the closed forms."""
+
+import numpy as np
+
+from centreline import Pen
+
+# A bend of less than this is a straight to any machine; its row may be left out, and its plane is noise. Degrees.
+NO_BEND = 1e-7
+
+
+def faults_of(run, entry, design, skin):
+    """What is wrong in `entry`, the report's part for `run`, if anything."""
+    line, section = skin.line, skin.section
+    faults = []
+    faults += differs("length_mm", entry["length_mm"], line.length)
+    faults += differs("material_mm3", entry["material_mm3"], section.material_volume())
+    faults += differs("bore_mm3", entry["bore_mm3"], section.bore_volume())
+    density = design["process"]["material"]["density_g_per_cm3"]
+    faults += differs("mass_g", entry["mass_g"], section.material_volume() * density / 1000)
+    low, high = skin.bounds()
+    for key, exact in (("min", low), ("max", high)):
+        off = np.abs(np.array(entry["bounds_mm"][key]) - exact).max()
+        if not off <= 1e-6 + 1e-9 * line.length:
+            faults.append(f"bounds_mm/{key}: {entry['bounds_mm'][key]}, exact {exact.tolist()}")
+    faults += bend_table_faults(entry["bend_table"], line)
+    return faults
+
+
+def differs(name, got, exact, relative=1e-9):
+    if abs(got - exact) <= relative * abs(exact):
+        return []
+    return [f"{name}: {got}, exact {exact} ({got / exact - 1:.2e} off)"]
+
+
+def bend_table_faults(table, line):
+    rows = [(r["straight_mm"], r["rotation_deg"], r["angle_deg"], r["radius_mm"]) for r in table]
+    faults = []
+    if not rows or rows[0][1] != 0:
+        faults.append("bend_table: the first rotation is not 0")
+    if any(not -180 <= row[1] <= 180 for row in rows):
+        faults.append("bend_table: a rotation outside -180..180")
+    if any(not row[0] >= 0 for row in rows):
+        faults.append("bend_table: a straight below 0")
+    mine, theirs = without_tiny(line.bend_table()), without_tiny(rows)
+    if len(mine) != len(theirs):
+        return faults + [f"bend_table: {len(theirs)} rows, exact {len(mine)}"]
+    for index, (got, exact) in enumerate(zip(theirs, mine)):
+        turn = (got[1] - exact[1] + 180) % 360 - 180
+        # A plane is known as well as its own and the bend before it turn.
+        bends = [mine[i][2] for i in (index - 1, index) if 0 <= i < len(mine) and mine[i][2] > 0]
+        known = 1e-7 / max(np.sin(np.radians(min(bends, default=90)) / 2), 1e-12)
+        off = [abs(got[0] - exact[0]) > 1e-7 * (1 + line.length), exact[2] > 0 and abs(turn) > known,
+               abs(got[2] - exact[2]) > 1e-7, abs(got[3] - exact[3]) > 1e-9]
+        if any(off):
+            faults.append(f"bend_table row {index}: {got}, exact {tuple(map(float, exact))}")
+    return faults + walk_faults(rows, line)
+
+
+def without_tiny(rows):
+    """Rows without those that bend by nothing; their straights are passed on."""
+    kept, straight, skipped = [], 0.0, False
+    for row in rows[:-1]:
+        straight += row[0]
+        if row[2] <= NO_BEND:
+            straight += np.radians(row[2]) * row[3]
+            skipped = True
+            continue
+        # After a skipped bend the rotation counts from another plane than the row's own.
+        kept.append((straight, np.nan if skipped and kept else (row[1] if kept else 0.0), *row[2:]))
+        straight, skipped = 0.0, False
+    return kept + [(straight + rows[-1][0], 0.0, 0.0, 0.0)] if rows else []
+
+
+def walk_faults(rows, line):
+    """Walks the table's own rows from the run's start and first bend plane: it must end where the run ends."""
+    first = next((piece for piece in line.pieces if piece.radius is not None), None)
+    pen = Pen(line.pieces[0].start, line.pieces[0].direction)
+    normal = first.normal if first is not None else None
+    for straight, rotation, angle, radius in rows:
+        pen.straight(straight)
+        if angle <= 0 or normal is None:
+            continue
+        a = np.radians(rotation)
+        normal = np.cos(a) * normal + np.sin(a) * np.cross(pen.direction, normal)
+        before = pen.direction
+        pen.arc(normal, np.radians(angle), radius)
+        # The plane goes on: what pointed to the centre turns with the bend.
+        normal = -np.sin(np.radians(angle)) * before + np.cos(np.radians(angle)) * normal
+    (end,), (tangent,) = line.at(np.array([line.length]))
+    off = np.linalg.norm(pen.point - end)
+    if off > 1e-8 * (1 + line.length) or np.linalg.norm(pen.direction - tangent) > 1e-8:
+        return [f"bend_table: walked from the start it ends {off:.3g} mm off the run's end"]
+    return []
