@@ -28,7 +28,6 @@ fn assemble(engine: &Path) -> Result<()> {
         tree::copy(&engine.join(file), &fresh.join(file))?;
     }
     vendor(&install::npm(&www)?, &fresh.join("vendor"))?;
-    types(engine)?;
     let site = place::site();
     if site.exists() && tree::fingerprint_of(&site)? == tree::fingerprint_of(&fresh)? {
         remark("unchanged");
@@ -61,9 +60,4 @@ fn vendor(modules: &Path, vendor: &Path) -> Result<()> {
         }
     }
     tree::copy(&package.join("LICENSE"), &vendor.join("LICENSE"))
-}
-
-/// The engine's types, where `www/tsconfig.json` looks for them.
-fn types(engine: &Path) -> Result<()> {
-    tree::copy(&engine.join("engine.d.ts"), &place::target("types/engine.d.ts"))
 }
