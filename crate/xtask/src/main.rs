@@ -7,7 +7,10 @@ mod program;
 mod serve;
 mod site;
 mod step;
+mod test;
 mod tree;
+mod types;
+mod wasm_facts;
 mod wasm_rust;
 
 use anyhow::{Result, bail};
@@ -20,6 +23,8 @@ cargo xtask serve                build, then serve it on 127.0.0.1:8080, or on a
       --port N                   on that port and no other
       --no-build                 what is in target/site/ as it is
       --open                     and open it in the browser
+cargo xtask lint                 formatting, clippy, types
+cargo xtask test                 everything that proves the project; installs what it needs and says so
 ";
 
 /// What failed has been said already; only the exit code is left to set.
@@ -51,11 +56,13 @@ fn main() -> ExitCode {
 fn run(args: &[&str]) -> Result<()> {
     match args {
         [] | ["help" | "--help" | "-h"] => {
-            print!("{HELP}");
+            print!("{HELP}{}", test::help());
             Ok(())
         }
         ["build"] => site::build().map(|site| println!("built {}", site.display())),
         ["serve", options @ ..] => serve::serve(options),
+        ["lint"] => test::test(&["lint"]),
+        ["test", parts @ ..] => test::test(parts),
         [other, ..] => bail!("there is no `{other}`; this is what there is:\n{HELP}"),
     }
 }
