@@ -30,14 +30,6 @@ impl<'a> Place<'a> {
         Place { above: Some(self), step: Step::Item(index) }
     }
 
-    /// The position in the list, if this is an item.
-    pub fn index(&self) -> Option<usize> {
-        match self.step {
-            Step::Item(index) => Some(index),
-            Step::Key(_) => None,
-        }
-    }
-
     /// The JSON Pointer (RFC 6901); empty for the whole.
     pub fn pointer(&self) -> String {
         let mut steps = Vec::new();

@@ -86,6 +86,12 @@ pub fn run_mesh(run: &Run, line: &Centreline, deviation: f64) -> Result<Mesh, Fa
     Ok(mesh)
 }
 
+/// What keeps a run from having a mesh of any deviation, if something does.
+pub fn fault(run: &Run, line: &Centreline) -> Option<Fault> {
+    let profile = Profile::of(run, line.length);
+    refuse_bad_tube(run, line, &profile, reach_of(line) + profile.outer.largest()).err()
+}
+
 fn refuse_bad_tube(run: &Run, line: &Centreline, profile: &Profile, reach: f64) -> Result<(), Fault> {
     let least = run.outer_radius() + least_inner_radius(reach);
     for piece in &line.pieces {

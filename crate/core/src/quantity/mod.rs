@@ -5,6 +5,7 @@ mod table;
 mod words;
 
 pub use table::*;
+pub use words::unit_words;
 
 /// One thing that a builder states: a key of the design document.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -17,6 +17,13 @@ pub const FURTHEST: f64 = 1e6;
 /// Shortest length that `facing` may be typed with; below it no direction is left in it.
 pub const LEAST_FACING: f64 = 1e-9;
 
+/// Finest deviation of a mesh from the exact skin, mm.
+pub const LEAST_DEVIATION: f64 = 0.001;
+/// Coarsest deviation of a mesh from the exact skin, mm.
+pub const MOST_DEVIATION: f64 = 1.0;
+/// Deviation where none is asked for, mm.
+pub const USUAL_DEVIATION: f64 = 0.01;
+
 macro_rules! quantities {
     ($($(#[$doc:meta])* $name:ident = $row:expr;)*) => {
         $($(#[$doc])* pub static $name: Quantity = $row;)*

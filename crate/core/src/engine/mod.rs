@@ -1,0 +1,78 @@
+//! The engine's calls, as the page and other programs use them: texts in, texts and arrays out. Each call reads the
+//! text anew and keeps nothing; a refused call says why and where.
+
+mod files;
+mod stages;
+mod vocabulary;
+
+pub use files::{export_file, file_name};
+pub use stages::Stages;
+pub use vocabulary::vocabulary;
+
+use crate::design::{self, LONGEST_TEXT, Refusal};
+use crate::mesh::Mesh;
+use crate::{presets as shipped, report};
+
+/// The same design as canonical JSON text: defaults filled in, keys in order.
+///
+/// # Errors
+/// The first thing that makes the text no design.
+pub fn normalise(text: &str) -> Result<String, Refusal> {
+    fits(design::canonical(&design::parse(text)?))
+}
+
+/// Everything that makes the text no design, as a JSON list of `{ "path", "message" }`; `[]` for a design.
+pub fn problems(text: &str) -> String {
+    let list: Vec<serde_json::Value> = design::problems(text)
+        .into_iter()
+        .map(|refusal| serde_json::json!({ "path": refusal.path, "message": refusal.message }))
+        .collect();
+    serde_json::Value::from(list).to_string()
+}
+
+/// The report: lengths, volumes, mass, bounds and bend table of each run, totals, and the findings.
+///
+/// # Errors
+/// A text that is no design, or one with more than 100 m of tube.
+pub fn report(text: &str) -> Result<String, Refusal> {
+    Ok(report::report(&Stages::of(text)?))
+}
+
+/// What there is to draw besides the tubes' meshes.
+///
+/// # Errors
+/// As [`report()`].
+pub fn scene(text: &str) -> Result<String, Refusal> {
+    Ok(report::scene(&Stages::of(text)?))
+}
+
+/// The triangles of one run, within `deviation` mm (0.001 to 1) of the exact skin.
+///
+/// # Errors
+/// As [`report()`]; a run that the design does not have, one that cannot be made, a deviation out of range.
+pub fn tube_mesh(text: &str, run: &str, deviation: f64) -> Result<Mesh, Refusal> {
+    let stages = Stages::of(text)?;
+    let run = stages.run_named(run, "")?;
+    stages.mesh(run, stages::checked_deviation(deviation, "")?)
+}
+
+/// The design after a JSON Patch (RFC 6902), as canonical text.
+///
+/// # Errors
+/// A text that is not JSON, a patch that is none or does not fit it, a result that is no design.
+pub fn apply(text: &str, patch: &str) -> Result<String, Refusal> {
+    fits(design::patched(text, patch)?)
+}
+
+/// Everything that ships: fittings, tubes, materials, printers, coolants, demo designs, as one JSON text.
+pub fn presets() -> String {
+    shipped::all()
+}
+
+/// Canonical text is longer than tersely written text: what could not be read again is not handed out.
+fn fits(canonical: String) -> Result<String, Refusal> {
+    if canonical.len() <= LONGEST_TEXT {
+        return Ok(canonical);
+    }
+    Err(Refusal::at("/runs", "The design is too large to be kept: written out it has more than 16 MiB. Split it into two."))
+}

@@ -1,0 +1,122 @@
+//! A design taken through all stages, and the questions the calls ask of them.
+
+use crate::centreline::{self, RunLine};
+use crate::check::{self, Finding, Severity, words};
+use crate::design::wording::{listed, quoted, shown};
+use crate::design::{self, Design, Refusal};
+use crate::layout::{self, Layout};
+use crate::mesh::{self, Fault, Mesh};
+use crate::quantity::{LEAST_DEVIATION, MOST_DEVIATION, MOST_TUBE};
+
+/// A design with everything placed and every centreline drawn.
+#[derive(Debug, Clone)]
+pub struct Stages {
+    /// What the builder stated.
+    pub design: Design,
+    /// Ports, fittings and ends, placed.
+    pub layout: Layout,
+    /// The runs' centrelines.
+    pub lines: Vec<RunLine>,
+}
+
+impl Stages {
+    /// Reads a text and takes it through the stages.
+    ///
+    /// # Errors
+    /// A text that is no design, or one with more than 100 m of tube.
+    pub fn of(text: &str) -> Result<Self, Refusal> {
+        let design = design::parse(text)?;
+        let layout = layout::place(&design);
+        let lines = centreline::lines(&design, &layout);
+        let stages = Self { design, layout, lines };
+        stages.within_bounds()?;
+        Ok(stages)
+    }
+
+    /// What is found about the design, in order.
+    pub fn findings(&self) -> Vec<Finding> {
+        check::findings(check::Subject { design: &self.design, layout: &self.layout, lines: &self.lines })
+    }
+
+    /// The index of the run of that name; `path` is where the name was given.
+    ///
+    /// # Errors
+    /// No such run.
+    pub fn run_named(&self, name: &str, path: &str) -> Result<usize, Refusal> {
+        let runs = &self.design.runs;
+        runs.iter().position(|run| run.name == name).ok_or_else(|| {
+            let message = if runs.is_empty() {
+                "The design has no run yet. Add one first.".to_owned()
+            } else {
+                let has = listed(runs.iter().map(|run| run.name.as_str()));
+                format!("There is no run named {}. The design has {has}.", quoted(name))
+            };
+            Refusal::at(path, message)
+        })
+    }
+
+    /// Whether a run's tube exists: it has a centreline, and nothing keeps it from having a mesh.
+    pub fn is_made(&self, run: usize) -> bool {
+        let line = self.lines[run].line.as_ref();
+        line.is_some_and(|line| mesh::fault(&self.design.runs[run], line).is_none())
+    }
+
+    /// The indices of the runs that are made.
+    pub fn made(&self) -> Vec<usize> {
+        (0..self.design.runs.len()).filter(|run| self.is_made(*run)).collect()
+    }
+
+    /// The triangles of a run.
+    ///
+    /// # Errors
+    /// A run that cannot be made: what is found about it.
+    pub fn mesh(&self, run: usize, deviation: f64) -> Result<Mesh, Refusal> {
+        let (stated, Some(line)) = (&self.design.runs[run], &self.lines[run].line) else {
+            return Err(self.not_made(run, None));
+        };
+        mesh::run_mesh(stated, line, deviation).map_err(|fault| self.not_made(run, Some(fault)))
+    }
+
+    /// Why a run has no mesh: what the mesher says, else what is found about it.
+    fn not_made(&self, run: usize, fault: Option<Fault>) -> Refusal {
+        let name = &self.design.runs[run].name;
+        if let Some(fault) = fault {
+            return Refusal::at(format!("/runs/{run}{}", fault.path), format!("{name}: {}.", fault.message));
+        }
+        let findings = self.findings();
+        let mut stops = findings.iter().filter(|finding| finding.severity == Severity::Stop);
+        match stops.find(|finding| finding.run.as_ref() == Some(name)) {
+            Some(finding) => Refusal::at(finding.place.clone(), words::message(finding)),
+            None => Refusal::at(format!("/runs/{run}"), format!("{name}: it cannot be made as it is.")),
+        }
+    }
+
+    fn within_bounds(&self) -> Result<(), Refusal> {
+        let length = |line: &RunLine| line.line.as_ref().map_or(0.0, |line| line.length);
+        let total: f64 = self.lines.iter().map(length).sum();
+        if total <= MOST_TUBE {
+            return Ok(());
+        }
+        let longest = (0..self.lines.len()).max_by(|a, b| length(&self.lines[*a]).total_cmp(&length(&self.lines[*b])));
+        let longest = longest.unwrap_or_default();
+        Err(Refusal::at(
+            format!("/runs/{longest}"),
+            format!(
+                "The design has {} m of tube; 100 m is the most. The longest run, {}, has {} m. Is a port or a corner \
+                 mistyped?",
+                shown(total / 1e3),
+                quoted(&self.design.runs[longest].name),
+                shown(length(&self.lines[longest]) / 1e3)
+            ),
+        ))
+    }
+}
+
+/// The deviation if it is in range; `path` is where it was given.
+pub(super) fn checked_deviation(deviation: f64, path: &str) -> Result<f64, Refusal> {
+    if (LEAST_DEVIATION..=MOST_DEVIATION).contains(&deviation) {
+        return Ok(deviation);
+    }
+    let found = if deviation.is_finite() { format!("{} mm", shown(deviation)) } else { "no number".to_owned() };
+    Err(Refusal::at(path, format!("Deviation: {found} is out of range. Give a number from 0.001 to 1 mm; 0.01 is usual.")))
+}

@@ -1,0 +1,167 @@
+//! The words and ranges that the form is made of: one JSON text, from the table of quantities and that of findings.
+
+use serde::{Serialize, Serializer};
+use serde_json::Value;
+
+use crate::check::Severity;
+use crate::check::words::{WORDS, severity_meaning, severity_name};
+use crate::design::LONGEST_TEXT;
+use crate::quantity::{self as q, Kind, QUANTITIES, Quantity, unit_words};
+
+/// Labels, units, hints, ranges and defaults of every quantity by its key; titles and meanings of findings by their
+/// code; meanings of the severities; bounds of a design; and what a builder must know before printing and filling.
+pub fn vocabulary() -> String {
+    let vocabulary = Vocabulary {
+        quantities: QUANTITIES.iter().map(|quantity| (quantity.key, Row::of(quantity))).collect(),
+        findings: WORDS
+            .iter()
+            .map(|words| (words.code, Meaning { title: words.title, meaning: words.meaning }))
+            .collect(),
+        severities: [Severity::Stop, Severity::Care, Severity::Note]
+            .map(|severity| (severity_name(severity), severity_meaning(severity)))
+            .to_vec(),
+        bounds: Bounds {
+            ports: q::MOST_PORTS,
+            fittings: q::MOST_PORTS,
+            keep_outs: q::MOST_PORTS,
+            runs: q::MOST_RUNS,
+            stations: q::MOST_STATIONS,
+            tube_mm: q::MOST_TUBE,
+            coordinate_mm: q::FURTHEST,
+            text_bytes: LONGEST_TEXT,
+            deviation_mm: [q::LEAST_DEVIATION, q::MOST_DEVIATION],
+            usual_deviation_mm: q::USUAL_DEVIATION,
+        },
+        cautions: CAUTIONS,
+    };
+    serde_json::to_string(&vocabulary).unwrap_or_default()
+}
+
+#[derive(Serialize)]
+struct Vocabulary {
+    #[serde(serialize_with = "in_order")]
+    quantities: Vec<(&'static str, Row)>,
+    #[serde(serialize_with = "in_order")]
+    findings: Vec<(&'static str, Meaning)>,
+    #[serde(serialize_with = "in_order")]
+    severities: Vec<(&'static str, &'static str)>,
+    bounds: Bounds,
+    cautions: &'static [&'static str],
+}
+
+#[derive(Serialize)]
+struct Meaning {
+    title: &'static str,
+    meaning: &'static str,
+}
+
+#[derive(Serialize)]
+struct Bounds {
+    ports: usize,
+    fittings: usize,
+    keep_outs: usize,
+    runs: usize,
+    stations: usize,
+    tube_mm: f64,
+    coordinate_mm: f64,
+    text_bytes: usize,
+    deviation_mm: [f64; 2],
+    usual_deviation_mm: f64,
+}
+
+/// A quantity as the form needs it; what its kind has no use for is null.
+#[derive(Serialize)]
+struct Row {
+    key: &'static str,
+    label: &'static str,
+    hint: &'static str,
+    kind: &'static str,
+    /// As shown: "mm".
+    unit: &'static str,
+    /// As read out.
+    unit_words: &'static str,
+    min: Option<f64>,
+    max: Option<f64>,
+    min_open: bool,
+    max_open: bool,
+    step: Option<f64>,
+    example: Option<f64>,
+    /// The range in words.
+    range: Option<String>,
+    default: Value,
+    /// What a choice is of.
+    of: Option<&'static str>,
+    /// Most characters of a text.
+    most: Option<usize>,
+}
+
+impl Row {
+    fn of(quantity: &Quantity) -> Self {
+        let mut row = Row {
+            key: quantity.key,
+            label: quantity.label,
+            hint: quantity.hint,
+            kind: "number",
+            unit: "",
+            unit_words: "",
+            min: None,
+            max: None,
+            min_open: false,
+            max_open: false,
+            step: None,
+            example: None,
+            range: None,
+            default: Value::Null,
+            of: None,
+            most: None,
+        };
+        match quantity.kind {
+            Kind::Number(range) => {
+                row.unit = range.unit;
+                row.unit_words = unit_words(range.unit);
+                (row.min, row.max) = (Some(range.min), Some(range.max));
+                (row.min_open, row.max_open) = (range.min_open, range.max_open);
+                (row.step, row.example) = (Some(range.step), Some(range.example));
+                row.range = Some(range.words());
+                row.default = range.default.map_or(Value::Null, Value::from);
+            }
+            Kind::Text { most, default, .. } => {
+                row.kind = "text";
+                row.most = Some(most);
+                row.default = default.map_or(Value::Null, Value::from);
+            }
+            Kind::Flag { default } => {
+                row.kind = "flag";
+                row.default = Value::from(default);
+            }
+            Kind::Choice { of, default } => {
+                row.kind = "choice";
+                row.of = Some(of);
+                row.default = default.map_or(Value::Null, Value::from);
+            }
+        }
+        row
+    }
+}
+
+/// Pairs as an object that keeps their order.
+fn in_order<S: Serializer, V: Serialize>(pairs: &[(&'static str, V)], serializer: S) -> Result<S::Ok, S::Error> {
+    serializer.collect_map(pairs.iter().map(|(key, value)| (key, value)))
+}
+
+/// What a builder must know. Common practice where no source is named.
+const CAUTIONS: &[&str] = &[
+    "The results are estimates from the numbers you typed. You test the tubes, and you carry the risk; there is no warranty.",
+    "Measure your own fittings and ports. The shipped figures are middling ones and no maker's.",
+    "Print a short piece first and try it in the fitting before you print the whole loop.",
+    "Pressure-test every tube outside the machine, filled with water, before it goes in; then run the loop for a day with \
+     only the pump powered and paper towels underneath.",
+    "Unplug the mains while you fill or test. After a spill, let everything dry for a day or two.",
+    "With air, stay at or below 0.5 bar, use a regulator and eye protection, and never a compressor alone.",
+    "Many resins and PLA soften at or below 60 °C. Compare the material's own data sheet with your fault temperature.",
+    "Liquid resin can cause a lasting skin allergy: wear nitrile gloves, and wash skin with soap and water, not solvent.",
+    "Isopropyl alcohol burns: its flash point is 12 °C (NIOSH Pocket Guide). Keep flames and sparks away and air the room.",
+    "Cure resin tubes fully, inside and outside, and flush the bore: uncured resin goes into the coolant.",
+    "Coolants with glycol, alcohol, biocide or dye can crack some plastics: soak a test piece for three days first.",
+    "Tubes printed by this are not for drinking water.",
+];

@@ -1,0 +1,189 @@
+//! The scene: what there is to draw besides the tubes' meshes. It also feeds the drawing that stands in for the
+//! preview where there is none.
+
+use serde::Serialize;
+
+use super::numbers::point;
+use super::runs::skin_bounds;
+use crate::centreline::{Bounds, Centreline, Piece, Shape};
+use crate::design::{KeepOut, KeepOutShape};
+use crate::engine::Stages;
+use crate::layout::{Collar, PlacedPort, Vec3};
+use crate::tube::Profile;
+
+/// How far a drawn centreline may be from the exact one, mm.
+const DRAWN_TO: f64 = 0.05;
+
+/// The widest step of a drawn arc, radians: also a tiny bend shows as round.
+const WIDEST_STEP: f64 = core::f64::consts::PI / 12.0;
+
+/// The scene as JSON text, coordinates mm in the builder's datum.
+pub fn scene(stages: &Stages) -> String {
+    let design = &stages.design;
+    let ports = || design.ports.iter().zip(&stages.layout.ports);
+    let scene = Scene {
+        ports: ports().map(|(port, placed)| PortDrawn::of(&port.name, placed)).collect(),
+        collars: ports()
+            .flat_map(|(port, placed)| placed.collars.iter().map(|collar| CollarDrawn::of(&port.name, collar)))
+            .collect(),
+        keep_outs: design.keep_outs.iter().map(KeepOutDrawn::of).collect(),
+        runs: (0..design.runs.len()).map(|run| RunDrawn::of(stages, run)).collect(),
+        bounds: BoundsDrawn::of(&round(stages)),
+    };
+    serde_json::to_string(&scene).unwrap_or_default()
+}
+
+#[derive(Serialize)]
+struct Scene<'a> {
+    ports: Vec<PortDrawn<'a>>,
+    collars: Vec<CollarDrawn<'a>>,
+    keep_outs: Vec<KeepOutDrawn<'a>>,
+    runs: Vec<RunDrawn<'a>>,
+    bounds: BoundsDrawn,
+}
+
+#[derive(Serialize)]
+struct PortDrawn<'a> {
+    name: &'a str,
+    seat: [f64; 3],
+    facing: [f64; 3],
+    mouth: [f64; 3],
+    out: [f64; 3],
+}
+
+#[derive(Serialize)]
+struct CollarDrawn<'a> {
+    port: &'a str,
+    from: [f64; 3],
+    to: [f64; 3],
+    radius: f64,
+}
+
+#[derive(Serialize)]
+struct KeepOutDrawn<'a> {
+    name: &'a str,
+    #[serde(flatten)]
+    shape: Solid,
+}
+
+#[derive(Serialize)]
+#[serde(rename_all = "snake_case")]
+enum Solid {
+    Box { min: [f64; 3], max: [f64; 3] },
+    Cylinder { from: [f64; 3], to: [f64; 3], radius: f64 },
+}
+
+#[derive(Serialize)]
+struct RunDrawn<'a> {
+    name: &'a str,
+    made: bool,
+    outer_diameter: f64,
+    bore: f64,
+    /// A polyline; where there is no curve, end, corners and end.
+    centreline: Vec<[f64; 3]>,
+    corners: Vec<[f64; 3]>,
+}
+
+#[derive(Serialize)]
+struct BoundsDrawn {
+    min: [f64; 3],
+    max: [f64; 3],
+}
+
+impl<'a> PortDrawn<'a> {
+    fn of(name: &'a str, placed: &PlacedPort) -> Self {
+        let PlacedPort { seat, facing, mouth, out, .. } = placed;
+        Self { name, seat: point(seat), facing: point(facing), mouth: point(mouth), out: point(out) }
+    }
+}
+
+impl<'a> CollarDrawn<'a> {
+    fn of(port: &'a str, collar: &Collar) -> Self {
+        Self { port, from: point(&collar.from), to: point(&collar.to), radius: collar.radius }
+    }
+}
+
+impl<'a> KeepOutDrawn<'a> {
+    fn of(keep_out: &'a KeepOut) -> Self {
+        let shape = match keep_out.shape {
+            KeepOutShape::Box { min, max } => Solid::Box { min, max },
+            KeepOutShape::Cylinder { from, to, radius } => Solid::Cylinder { from, to, radius },
+        };
+        Self { name: &keep_out.name, shape }
+    }
+}
+
+impl<'a> RunDrawn<'a> {
+    fn of(stages: &'a Stages, run: usize) -> Self {
+        let (stated, line) = (&stages.design.runs[run], &stages.lines[run]);
+        Self {
+            name: &stated.name,
+            made: stages.is_made(run),
+            outer_diameter: stated.tube.outer_diameter,
+            bore: stated.tube.bore,
+            centreline: match &line.line {
+                Some(curve) => polyline(curve),
+                None => line.skeleton.iter().map(point).collect(),
+            },
+            corners: stages.layout.runs[run].corners.iter().map(|corner| point(&corner.at)).collect(),
+        }
+    }
+}
+
+impl BoundsDrawn {
+    fn of(bounds: &Bounds) -> Self {
+        Self { min: point(&bounds.min), max: point(&bounds.max) }
+    }
+}
+
+/// Points of the curve from end to end, so close that straight lines between them stay within [`DRAWN_TO`].
+fn polyline(curve: &Centreline) -> Vec<[f64; 3]> {
+    let first = curve.pieces.first().map(|piece| point(&piece.start));
+    first.into_iter().chain(curve.pieces.iter().flat_map(rest_of)).collect()
+}
+
+/// The points of a piece after its first.
+fn rest_of(piece: &Piece) -> Vec<[f64; 3]> {
+    let steps = match piece.shape {
+        Shape::Straight => 1.0,
+        Shape::Arc { radius, angle, .. } => {
+            // The chord of a step s lies radius * (1 - cos(s / 2)) inside the arc.
+            let step = 2.0 * libm::acos((1.0 - DRAWN_TO / radius).clamp(0.0, 1.0));
+            (angle / step.min(WIDEST_STEP)).ceil().max(1.0)
+        }
+    };
+    (1..=steps as usize).map(|step| point(&piece.at(piece.length * (step as f64 / steps)).point)).collect()
+}
+
+/// The box round everything that is drawn; where that is nothing, a hand's breadth at the datum.
+fn round(stages: &Stages) -> Bounds {
+    let ports = stages.layout.ports.iter().map(|port| Bounds { min: port.seat, max: port.seat });
+    let collars = stages.layout.ports.iter().flat_map(|port| &port.collars).map(|collar| {
+        cylinder(&collar.from, &collar.to, collar.radius)
+    });
+    let keep_outs = stages.design.keep_outs.iter().map(|keep_out| match keep_out.shape {
+        KeepOutShape::Box { min, max } => Bounds { min: min.into(), max: max.into() },
+        KeepOutShape::Cylinder { from, to, radius } => cylinder(&from.into(), &to.into(), radius),
+    });
+    let runs = stages.lines.iter().enumerate().flat_map(|(run, line)| {
+        let skin = line.line.as_ref().filter(|_| stages.is_made(run)).map(|curve| {
+            skin_bounds(curve, &Profile::of(&stages.design.runs[run], curve.length))
+        });
+        let skeleton = line.skeleton.iter().map(|point| Bounds { min: *point, max: *point });
+        skeleton.chain(skin)
+    });
+    ports
+        .chain(collars)
+        .chain(keep_outs)
+        .chain(runs)
+        .reduce(|all, part| all.with(&part))
+        .unwrap_or(Bounds { min: Vec3::zeros(), max: Vec3::repeat(100.0) })
+}
+
+/// The box round a closed cylinder: two discs, each reaching `radius * sqrt(1 - a^2)` along an axis to which the
+/// cylinder's own has the component `a`.
+fn cylinder(from: &Vec3, to: &Vec3, radius: f64) -> Bounds {
+    let axis = crate::layout::unit(&(to - from));
+    let reach = axis.map(|a| radius * (1.0 - a * a).max(0.0).sqrt());
+    Bounds { min: from.inf(to) - reach, max: from.sup(to) + reach }
+}

@@ -1,0 +1,53 @@
+//! A finding as the report tells it.
+
+use serde::Serialize;
+use serde_json::Value;
+
+use super::numbers::unsigned_zero;
+use crate::check::words::{message, severity_name};
+use crate::check::{Finding, PatchStep};
+
+/// The contract's keys of a finding, and the point to show it at.
+#[derive(Serialize)]
+pub(super) struct FindingReport {
+    code: &'static str,
+    severity: &'static str,
+    run: Option<String>,
+    #[serde(rename = "where")]
+    place: String,
+    at_mm: Option<[f64; 3]>,
+    message: String,
+    value: Option<f64>,
+    limit: Option<f64>,
+    unit: &'static str,
+    source: &'static str,
+    fix: Option<Vec<Step>>,
+}
+
+/// A step of a JSON Patch; RFC 6902 wants no `value` in a `remove`.
+#[derive(Serialize)]
+struct Step {
+    op: &'static str,
+    path: String,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    value: Option<Value>,
+}
+
+impl FindingReport {
+    pub(super) fn of(finding: &Finding) -> Self {
+        let step = |step: &PatchStep| Step { op: step.op, path: step.path.clone(), value: step.value.clone() };
+        Self {
+            code: finding.code,
+            severity: severity_name(finding.severity),
+            run: finding.run.clone(),
+            place: finding.place.clone(),
+            at_mm: finding.at.map(|at| at.map(unsigned_zero)),
+            message: message(finding),
+            value: finding.value.map(unsigned_zero),
+            limit: finding.limit.map(unsigned_zero),
+            unit: finding.unit,
+            source: finding.source,
+            fix: finding.fix.as_ref().map(|steps| steps.iter().map(step).collect()),
+        }
+    }
+}
