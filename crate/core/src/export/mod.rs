@@ -1,0 +1,33 @@
+//! Files that leave the engine: what a print service takes as it is.
+//!
+//! A file is made from meshes and words that earlier stages have checked. The same design gives the same bytes: no
+//! file holds a time, a machine's name or anything else from outside. A new kind of file is a row of [`Kind`] and a
+//! function from meshes to bytes in a file of its own.
+
+mod archive;
+mod bundle;
+mod file_stem;
+mod kind;
+mod model_xml;
+mod stl;
+mod three_mf;
+
+pub use bundle::zip;
+pub use file_stem::{file_stem, unique_stems};
+pub use kind::Kind;
+pub use stl::stl;
+pub use three_mf::{Meta, three_mf};
+
+use crate::mesh::Mesh;
+
+/// A run's mesh with the run's name.
+#[derive(Debug, Clone, Copy)]
+pub struct NamedMesh<'a> {
+    /// The run's name, as the builder typed it.
+    pub name: &'a str,
+    /// Its solid, mm, in the builder's datum.
+    pub mesh: &'a Mesh,
+}
+
+/// Name of this program, as files tell it.
+const APPLICATION: &str = "Tubewright";

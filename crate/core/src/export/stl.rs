@@ -1,0 +1,44 @@
+//! Binary STL.
+
+use super::APPLICATION;
+use crate::mesh::Mesh;
+use stl_io::{Normal, Triangle, Vertex};
+
+const HEADER: usize = 80;
+const TRIANGLE: usize = 50;
+
+/// `mesh` as binary STL, mm. The header holds the program's name, the unit and what of `title` is plain; it never
+/// starts with "solid", which readers take for the text form. Each facet's normal is that of its `f32` corners.
+pub fn stl(mesh: &Mesh, title: &str) -> Vec<u8> {
+    let corners = mesh.positions.as_chunks::<3>().0;
+    let indices = mesh.indices.as_chunks::<3>().0;
+    let triangles = indices.iter().map(|triangle| {
+        let corners = triangle.map(|index| corners[index as usize]);
+        Triangle { normal: Normal::new(normal(corners)), vertices: corners.map(Vertex::new) }
+    });
+    let mut bytes = Vec::with_capacity(HEADER + 4 + TRIANGLE * indices.len());
+    // The crate writes a header of zeros; memory takes all that is written to it.
+    stl_io::write_stl(&mut bytes, triangles).expect("memory refuses no byte");
+    bytes[..HEADER].copy_from_slice(&header(title));
+    bytes
+}
+
+/// Unit normal of a triangle, worked in `f64` and rounded once; zero where the corners span no area.
+fn normal([a, b, c]: [[f32; 3]; 3]) -> [f32; 3] {
+    let [u, v] = [b, c].map(|p| [0, 1, 2].map(|axis| f64::from(p[axis]) - f64::from(a[axis])));
+    let across = [u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]];
+    let length = (across[0] * across[0] + across[1] * across[1] + across[2] * across[2]).sqrt();
+    if length > 0.0 { across.map(|x| (x / length) as f32) } else { [0.0; 3] }
+}
+
+/// Program, unit and title, padded with spaces. Letters, digits and a few marks alone are kept of the title: some
+/// readers look for colours after words such as "COLOR=".
+fn header(title: &str) -> [u8; HEADER] {
+    let plain = |c: &char| c.is_ascii_alphanumeric() || matches!(c, ' ' | '-' | '_' | '.' | ',');
+    let words = format!("{APPLICATION}, unit mm, {}", title.chars().filter(plain).collect::<String>());
+    let mut header = [b' '; HEADER];
+    for (place, byte) in header.iter_mut().zip(words.bytes()) {
+        *place = byte;
+    }
+    header
+}
