@@ -1,18 +1,15 @@
 // The app: holds the design and the engine's last answer, and turns every change into a new page.
 
 import { render } from "./vendor/lit-html.js";
-import { identityOf } from "./design/identity.js";
-import { keepDesign, keepPrevious, onOtherTab } from "./design/keep.js";
-import { blankDesign } from "./design/fresh.js";
-import { readDesignFile } from "./design/open.js";
+import { keepDesign, onOtherTab } from "./design/keep.js";
 import { keysOf } from "./design/pointer.js";
 import { renamed } from "./design/rename.js";
-import { isDesignShaped } from "./design/shape.js";
 import { Store } from "./design/store.js";
 import { Cards } from "./form/cards.js";
 import { placed } from "./form/sheet.js";
 import { focusPlace, keepingFocus } from "./focus.js";
 import { Notices } from "./notices.js";
+import { Opening } from "./opening.js";
 import { page } from "./page.js";
 import { Preview } from "./preview/host.js";
 import { nextTheme, themeInForce } from "./preview/theme.js";
@@ -42,7 +39,6 @@ export class App {
   /** @type {string | undefined} */ trouble;
   drawn = false;
   saving = false;
-  dropping = false;
   deviation = FINENESS[0].deviation;
   hint = "";
   spoken = "";
@@ -64,8 +60,8 @@ export class App {
     this.words = words;
     this.presets = presets;
     this.link = link;
-    this.previous = previous;
     this.store = new Store(design);
+    this.opening = new Opening(this, previous);
     this.notices = new Notices(() => this.redraw());
     this.preview = new Preview(makeView, (trouble) => this.#previewTrouble(trouble));
   }
@@ -74,7 +70,8 @@ export class App {
     this.store.onChange(() => this.#changed());
     onOtherTab((design) => this.#changedElsewhere(design));
     this.preview.setTheme(themeInForce());
-    this.#listenForDrops();
+    this.root.replaceChildren();
+    this.opening.listenForDrops();
     this.#changed();
     this.#draw();
   }
@@ -154,26 +151,10 @@ export class App {
     this.themeChanged();
   }
 
-  startBlank() {
-    this.#replace(blankDesign(this.words));
-    this.#goTo = "/name";
-  }
-
-  /** @param {Design} design */
-  async startDemo(design) {
-    await this.#openText(JSON.stringify(design), "The demo");
-  }
-
-  /** @param {HTMLInputElement} input */
-  async openFrom(input) {
-    const [file] = input.files ?? [];
-    // The same file can be chosen again after it was mended.
-    input.value = "";
-    if (file) await this.#openFile(file);
-  }
-
-  bringBack() {
-    if (this.previous) this.#replace(this.previous);
+  /** The next design is another one: nothing of it is selected, and the preview is fitted to it. */
+  anotherDesign() {
+    this.selected = null;
+    this.preview.fitNext();
   }
 
   /** @param {FileRequest} request */
@@ -252,7 +233,7 @@ export class App {
     this.#waitingLong = false;
     clearTimeout(this.#rest);
     this.#rest = setTimeout(() => {
-      this.spoken = standing(this.problems, this.findings, this.store.design.runs.length);
+      this.spoken = standing(this.store.design, this.problems, this.findings);
       this.redraw();
     }, REST);
   }
@@ -280,7 +261,7 @@ export class App {
         change: (next) => store.change(next),
         rename: (list, index, name) => store.change(renamed(store.design, list, index, name), `/${list}/${index}/name`),
         applyFix: (finding) => void this.#applyFix(finding),
-        goTo: (pointer) => this.#show(pointer),
+        goTo: (pointer) => this.show(pointer),
         select: (run) => this.#select(run),
         redraw: this.redraw,
       },
@@ -296,7 +277,7 @@ export class App {
       // A key typed while the fix was under way wins: the fix was for the design before it.
       if (this.store.design !== design) return;
       this.store.adopt(mended);
-      this.#show(finding.where);
+      this.show(finding.where);
     } catch (error) {
       this.say("fix", { kind: "trouble", text: `The fix was not applied: ${wordsOf(error)}` });
     }
@@ -306,7 +287,7 @@ export class App {
    * Unfolds the card that a place is in, and puts the focus there.
    * @param {string} pointer
    */
-  #show(pointer) {
+  show(pointer) {
     const [list, index] = keysOf(pointer);
     const things = /** @type {Record<string, unknown>} */ (/** @type {unknown} */ (this.store.design))[list];
     const thing = Array.isArray(things) ? things[Number(index)] : undefined;
@@ -323,59 +304,12 @@ export class App {
     this.redraw();
   }
 
-  /**
-   * Puts another design in the place of this one, which is kept.
-   * @param {Design} next
-   */
-  #replace(next) {
-    const before = this.store.design;
-    this.previous = before;
-    keepPrevious(before);
-    this.selected = null;
-    this.preview.fitNext();
-    const start = document.getElementById("start");
-    if (start?.matches(":popover-open")) start.hidePopover();
-    this.store.change(identityOf(next) ? { ...next } : next);
-    this.say("opening", undefined);
-  }
-
-  /** @param {File} file */
-  async #openFile(file) {
-    try {
-      await this.#openText(await readDesignFile(file), `“${file.name}”`);
-    } catch (error) {
-      this.#refused(wordsOf(error));
-    }
-  }
-
-  /**
-   * @param {string} text
-   * @param {string} what
-   */
-  async #openText(text, what) {
-    try {
-      const design = JSON.parse(await this.link.ask("normalise", text));
-      if (!isDesignShaped(design)) throw new Error("it has parts that this page does not know");
-      this.#replace(design);
-    } catch (error) {
-      const path = error instanceof Error && "path" in error && error.path ? ` (at ${error.path})` : "";
-      this.#refused(`${what} was not opened: ${wordsOf(error)}${path}`);
-    }
-  }
-
-  /** @param {string} words */
-  #refused(words) {
-    const start = document.getElementById("start");
-    if (start?.matches(":popover-open")) start.hidePopover();
-    this.say("opening", { kind: "trouble", text: `${words} Your design is as it was.` });
-  }
-
   /** @param {Design} design */
   #changedElsewhere(design) {
     this.say("elsewhere", {
       kind: "trouble",
       text: "This design was changed in another tab. The tab that changes something last is the one that is kept.",
-      action: { label: "Show the other tab's", run: () => this.#replace(design) },
+      action: { label: "Show the other tab's", run: () => this.opening.replace(design) },
     });
   }
 
@@ -392,33 +326,7 @@ export class App {
   }
 
   #previewWords() {
-    return this.preview.description || standing(this.problems, this.findings, this.store.design.runs.length);
-  }
-
-  #listenForDrops() {
-    /** @param {DragEvent} event */
-    const carriesFile = (event) => event.dataTransfer?.types.includes("Files") ?? false;
-    /** @param {boolean} on */
-    const show = (on) => {
-      if (this.dropping === on) return;
-      this.dropping = on;
-      this.redraw();
-    };
-    addEventListener("dragover", (event) => {
-      if (!carriesFile(event)) return;
-      event.preventDefault();
-      show(true);
-    });
-    addEventListener("dragleave", (event) => {
-      if (event.relatedTarget === null) show(false);
-    });
-    addEventListener("drop", (event) => {
-      if (!carriesFile(event)) return;
-      event.preventDefault();
-      show(false);
-      const [file] = event.dataTransfer?.files ?? [];
-      if (file) void this.#openFile(file);
-    });
+    return this.preview.description || standing(this.store.design, this.problems, this.findings);
   }
 }
 

@@ -3,6 +3,7 @@
 import { html, nothing } from "./vendor/lit-html.js";
 import { form } from "./form/sections.js";
 import { section } from "./form/section.js";
+import { isBlank } from "./form/sheet.js";
 import { previewPanel } from "./preview/panel.js";
 import { chosenTheme } from "./preview/theme.js";
 import { files } from "./result/files.js";
@@ -20,9 +21,10 @@ import { mark } from "./words/marks.js";
  */
 export function page(app, sheet) {
   const { problems, findings } = app;
-  const worst = problems.length > 0 ? "mend" : findings.some((one) => one.severity === "stop") ? "stop"
+  const wrong = problems.some((problem) => !isBlank(sheet.design, problem));
+  const worst = wrong ? "mend" : problems.length > 0 ? "note" : findings.some((one) => one.severity === "stop") ? "stop"
     : findings.some((one) => one.severity === "care") ? "care" : "fine";
-  const stands = standing(problems, findings, sheet.design.runs.length);
+  const stands = standing(sheet.design, problems, findings);
   return html`
     <a class="skip" href="#form">Skip to the form</a>
     <a class="skip" href="#result">Skip to the result</a>
@@ -39,14 +41,15 @@ export function page(app, sheet) {
         </div>
       </div>
     </main>
-    <footer class="foot"><p aria-hidden="true">${app.hint || "The hint for the field that you are in stands here."}</p></footer>
+    <footer class="foot" data-idle=${app.hint === ""}><p aria-hidden="true">${app.hint || "A hint for the field that you are in stands here."}</p></footer>
     <p class="unseen" role="status" id="spoken">${app.spoken}</p>
-    ${app.dropping ? html`<p class="dropping">Drop the design here to open it</p>` : nothing}`;
+    ${app.opening.dropping ? html`<p class="dropping">Drop the design here to open it</p>` : nothing}`;
 }
 
 /** @param {App} app */
 function header(app) {
-  const { store, previous, presets } = app;
+  const { store, opening, presets } = app;
+  const { previous } = opening;
   const theme = chosenTheme();
   return html`<header class="top">
     <img src="mark.svg" alt="" width="28" height="28">
@@ -57,20 +60,20 @@ function header(app) {
       <button type="button" ?disabled=${!store.canUndo} @click=${() => store.undo()}>Undo</button>
       <button type="button" ?disabled=${!store.canRedo} @click=${() => store.redo()}>Redo</button>
       ${previous
-        ? html`<button type="button" @click=${() => app.bringBack()}>Bring back <span dir="auto">${previous.name ? `“${previous.name}”` : "the design before"}</span></button>`
+        ? html`<button type="button" @click=${() => opening.bringBack()}>Bring back <span dir="auto">${previous.name ? `“${previous.name}”` : "the design before"}</span></button>`
         : nothing}
       <button type="button" @click=${() => app.nextTheme()}>Light or dark<span class="unseen">, now</span>: ${theme}</button>
     </div>
     <div id="start" popover class="menu">
       <h2>Start from</h2>
       <p class="source">What you have now is kept: one click brings it back.</p>
-      <button type="button" class="choice" @click=${() => app.startBlank()}><b>A blank design</b><span>Type in your own ports.</span></button>
-      ${presets.demos.map((demo) => html`<button type="button" class="choice" @click=${() => app.startDemo(demo.design)}>
+      <button type="button" class="choice" @click=${() => opening.startBlank()}><b>A blank design</b><span>Type in your own ports.</span></button>
+      ${presets.demos.map((demo) => html`<button type="button" class="choice" @click=${() => opening.startDemo(demo.design)}>
         <b>Demo: ${demo.label}</b><span>${demo.about}</span></button>`)}
       <button type="button" class="choice" @click=${() => document.getElementById("open-file")?.click()}>
         <b>A design file…</b><span>One that you saved before (.json). You can also drop it anywhere on the page.</span></button>
       <input class="unseen" id="open-file" type="file" accept=".json,application/json" tabindex="-1" aria-label="Design file to open"
-        @change=${(/** @type {Event} */ event) => app.openFrom(/** @type {HTMLInputElement} */ (event.target))}>
+        @change=${(/** @type {Event} */ event) => opening.openFrom(/** @type {HTMLInputElement} */ (event.target))}>
     </div>
   </header>`;
 }

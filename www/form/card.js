@@ -74,9 +74,11 @@ function moveButtons(sheet, list, index, what) {
  */
 function badges(sheet, pointer) {
   const count = sheet.countUnder(pointer);
-  return /** @type {const} */ (["mend", "stop", "care"]).filter((kind) => count[kind] > 0).map(
+  const blank = count.blank > 0 ? html`<span class="badge">${count.blank} to fill in</span> ` : nothing;
+  const marks = /** @type {const} */ (["mend", "stop", "care"]).filter((kind) => count[kind] > 0).map(
     (kind) => html`<span class="badge ${kind}">${mark(kind)} ${count[kind]} ${SEVERITY[kind].toLowerCase()}</span> `,
   );
+  return html`${blank}${marks}`;
 }
 
 /**

@@ -6,7 +6,7 @@ import { live } from "../vendor/directives/live.js";
 import { valueAt } from "../design/pointer.js";
 import { alreadySays, readTyped, showTyped, tidy } from "../design/typed.js";
 import { rangeWords } from "../words/vocabulary.js";
-import { isBad, notesAt } from "./notes.js";
+import { isBad, isOnlyBlank, notesAt } from "./notes.js";
 import { idOf } from "./sheet.js";
 
 /** @import { TemplateResult } from "../vendor/lit-html.js" */
@@ -142,14 +142,14 @@ export function flagField(sheet, pointer, how = {}) {
  * A point: three numbers under one legend.
  * @param {Sheet} sheet
  * @param {string} pointer
- * @param {string} [label]
+ * @param {{ notes: boolean }} [how] `notes: false` where they are shown elsewhere
  */
-export function pointGroup(sheet, pointer, label) {
+export function pointGroup(sheet, pointer, { notes } = { notes: true }) {
   const quantity = sheet.words.quantity(`${pointer}/*`);
   const axes = ["x", "y", "z"].map((axis, index) => numberField(sheet, `${pointer}/${index}`, { label: axis, unit: false }));
   return html`<fieldset class="point" id=${idOf(pointer)}>
-    <legend>${label ?? quantity.label}${unitMark(quantity)}</legend>
-    ${row(sheet, axes, "three")} ${notesAt(sheet, pointer)}
+    <legend>${quantity.label}${unitMark(quantity)}</legend>
+    ${notes ? html`${row(sheet, axes, "three")} ${notesAt(sheet, pointer)}` : html`<div class="row three">${axes.map((axis) => axis.body)}</div>`}
   </fieldset>`;
 }
 
@@ -181,6 +181,7 @@ function framed(sheet, pointer, quantity, how, control) {
       <label for=${id}>${how.spoken ? html`<span class="unseen">${how.spoken} </span>` : nothing}${how.label ??
       quantity.label}${how.unit === false ? nothing : unitMark(quantity)}</label>
       ${control({ id, describedBy: noted ? `${id}-notes ${id}-hint` : `${id}-hint`, invalid: isBad(sheet, pointer) ? "true" : "false" })}
+      ${isOnlyBlank(sheet, pointer) ? html`<span class="needed" id="${id}-notes">To fill in</span>` : nothing}
       <span class="unseen" id="${id}-hint">${hint}</span>
     </div>`,
   };

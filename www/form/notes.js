@@ -4,19 +4,19 @@ import { html, nothing } from "../vendor/lit-html.js";
 import { valueAt } from "../design/pointer.js";
 import { mark, SEVERITY } from "../words/marks.js";
 import { short } from "../words/numbers.js";
-import { idOf } from "./sheet.js";
+import { idOf, isBlank } from "./sheet.js";
 
 /** @import { Finding, PatchStep } from "../engine/messages.js" */
 /** @import { Sheet } from "./sheet.js" */
 
 /**
- * The notes at a place; nothing where there are none.
+ * The notes at a place; nothing where there are none. A field that is only blank says so itself.
  * @param {Sheet} sheet
  * @param {string} pointer
  */
 export function notesAt(sheet, pointer) {
   const { problems, findings } = sheet.notes(pointer);
-  if (problems.length + findings.length === 0) return nothing;
+  if (problems.length + findings.length === 0 || isOnlyBlank(sheet, pointer)) return nothing;
   return html`<ul class="notes" id="${idOf(pointer)}-notes">
     ${problems.map(
       (problem) => html`<li class="note mend">${mark("mend")}<p><b>${SEVERITY.mend}:</b> ${problem.message}</p></li>`,
@@ -26,13 +26,23 @@ export function notesAt(sheet, pointer) {
 }
 
 /**
- * Whether anything at a place has to be mended before the design can be read.
+ * Whether a field is blank and that is all there is to say about it.
+ * @param {Sheet} sheet
+ * @param {string} pointer
+ */
+export function isOnlyBlank(sheet, pointer) {
+  const { problems } = sheet.notes(pointer);
+  return problems.length > 0 && problems.every((problem) => problem.path === pointer && isBlank(sheet.design, problem));
+}
+
+/**
+ * Whether what is at a place cannot stay as it is.
  * @param {Sheet} sheet
  * @param {string} pointer
  */
 export function isBad(sheet, pointer) {
   const { problems, findings } = sheet.notes(pointer);
-  return problems.length > 0 || findings.some((finding) => finding.severity === "stop");
+  return (problems.length > 0 && !isOnlyBlank(sheet, pointer)) || findings.some((finding) => finding.severity === "stop");
 }
 
 /**

@@ -61,9 +61,9 @@ function portBody(sheet, port, index, pointer) {
       }),
     ], "two")}
     <div class="row at">
-      ${pointGroup(sheet, `${pointer}/at`)}
-      <div>${row(sheet, [numberField(sheet, `${pointer}/measured_to`)])}</div>
+      ${pointGroup(sheet, `${pointer}/at`, { notes: false })} ${numberField(sheet, `${pointer}/measured_to`).body}
     </div>
+    ${["at/0", "at/1", "at/2", "at", "measured_to"].map((key) => notesAt(sheet, `${pointer}/${key}`))}
     ${facing(sheet, port, pointer)}`;
 }
 

@@ -9,7 +9,7 @@ import { suggestedCorner, worth } from "../design/suggest.js";
 import { numberIn, showTyped, tidy } from "../design/typed.js";
 import { sign } from "../words/marks.js";
 import { addButton } from "./adder.js";
-import { numberField, row, unitMark } from "./field.js";
+import { numberField, unitMark } from "./field.js";
 import { isBad, notesAt } from "./notes.js";
 import { idOf } from "./sheet.js";
 

@@ -19,7 +19,15 @@ import { section } from "./section.js";
 export function form(sheet) {
   return html`
     ${section("about", "This design", nothing, html`${notesAt(sheet, "")}
-      ${row(sheet, [textField(sheet, "/name")])} ${row(sheet, [longTextField(sheet, "/notes")])}`)}
+      ${row(sheet, [textField(sheet, "/name")])}
+      <details class="more"><summary>${sheet.words.quantity("/notes").label}${sheet.design.notes ? html`: <span class="source" dir="auto">${firstLine(sheet.design.notes)}</span>` : nothing}</summary>
+        ${row(sheet, [longTextField(sheet, "/notes")])}</details>`)}
     ${fittingsSection(sheet)} ${portsSection(sheet)} ${runsSection(sheet)} ${keepOutsSection(sheet)}
     ${makingSection(sheet)}`;
+}
+
+/** @param {string} text */
+function firstLine(text) {
+  const [line] = text.split("\n");
+  return line.length > 60 ? `${line.slice(0, 60)}…` : line;
 }

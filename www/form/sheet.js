@@ -18,7 +18,7 @@ import { upFrom, valueAt } from "../design/pointer.js";
 /**
  * @typedef {{ design: Design, words: Vocabulary, presets: Presets, report: Report | undefined, fresh: boolean,
  *   cards: import("./cards.js").Cards, selected: string | null, act: Actions, notes: (pointer: string) => Notes,
- *   countUnder: (pointer: string) => { stop: number, care: number, note: number, mend: number } }} Sheet
+ *   countUnder: (pointer: string) => { stop: number, care: number, note: number, mend: number, blank: number } }} Sheet
  *   `fresh`: whether the report is about the design as it is now, so that its fixes can be applied.
  */
 
@@ -47,10 +47,10 @@ export function placed(design, problems, findings) {
     notes: (pointer) => places.get(pointer) ?? NONE,
     /** @param {string} pointer */
     countUnder: (pointer) => {
-      const count = { stop: 0, care: 0, note: 0, mend: 0 };
+      const count = { stop: 0, care: 0, note: 0, mend: 0, blank: 0 };
       for (const [place, notes] of places) {
         if (place !== pointer && !place.startsWith(`${pointer}/`)) continue;
-        count.mend += notes.problems.length;
+        if (notes.problems.length > 0) count[valueAt(design, place) === "" ? "blank" : "mend"] += notes.problems.length;
         for (const finding of notes.findings) count[finding.severity] += 1;
       }
       return count;
@@ -66,6 +66,15 @@ export function placed(design, problems, findings) {
 function isShown(design, pointer) {
   if (pointer === "/format" || pointer === "/version") return false;
   return valueAt(design, pointer) !== undefined;
+}
+
+/**
+ * Whether a problem is only that a field is still blank: nothing is wrong yet, something is missing.
+ * @param {Design} design
+ * @param {Problem} problem
+ */
+export function isBlank(design, problem) {
+  return problem.path !== "/name" && valueAt(design, problem.path) === "";
 }
 
 /**

@@ -22,8 +22,10 @@ const SIDES = [
 export function drawing(scene, words, selected) {
   const bounds = scene?.bounds;
   if (!scene || !bounds) return html`<p class="nothing">Nothing to draw yet: state two ports and a run between them.</p>`;
+  // One scale for all three views: the largest extent of the design, and room round it.
+  const most = Math.max(20, ...bounds.max.map((high, axis) => high - bounds.min[axis]));
   return html`<div class="drawing" role="img" aria-label=${words}>
-    ${SIDES.map((side) => view(scene, bounds, side, selected))}
+    ${SIDES.map((side) => view(scene, bounds, side, most, selected))}
   </div>`;
 }
 
@@ -31,25 +33,26 @@ export function drawing(scene, words, selected) {
  * @param {Scene} scene
  * @param {{ min: Xyz, max: Xyz }} bounds
  * @param {Side} side
+ * @param {number} most
  * @param {string | null} selected
  */
-function view(scene, bounds, side, selected) {
+function view(scene, bounds, side, most, selected) {
   const { across, up } = side;
   const [wide, high] = [bounds.max[across] - bounds.min[across], bounds.max[up] - bounds.min[up]];
-  const edge = 0.06 * Math.max(wide, high, 20);
+  const edge = 0.06 * most;
   /** @type {(point: Xyz) => Flat} */
   const flat = (point) => [point[across] - bounds.min[across], bounds.max[up] - point[up]];
-  const bar = niceLength(Math.max(wide, high, 20) / 4);
-  const box = [-edge, -edge, Math.max(wide, 1) + 2 * edge, Math.max(high, 1) + 3 * edge].map((part) => part.toFixed(2));
-  const foot = Math.max(high, 1) + edge;
+  const bar = niceLength(most / 3);
+  const box = [(wide - most) / 2 - edge, (high - most) / 2 - edge, most + 2 * edge, most + 3 * edge].map((part) => part.toFixed(2));
+  const [left, foot] = [(wide - most) / 2, (high + most) / 2 + edge];
   return html`<figure>
     <svg viewBox=${box.join(" ")} preserveAspectRatio="xMidYMid meet" aria-hidden="true">
       ${scene.keep_outs.map((keepOut) => blocked(keepOut, flat))}
       ${scene.runs.map((run) => tube(run, flat, selected))}
       ${scene.collars.map((collar) => round(collar.from, collar.to, collar.radius, flat, "collar"))}
       ${scene.ports.map((port) => seat(port, flat, edge))}
-      <g class="scale"><path d="M0 ${foot}h${bar}M0 ${foot - edge / 4}v${edge / 2}M${bar} ${foot - edge / 4}v${edge / 2}"/>
-        <text x=${bar + edge / 3} y=${foot + edge / 4} font-size=${edge * 0.9}>${bar} mm</text></g>
+      <g class="scale"><path d="M${left} ${foot}h${bar}M${left} ${foot - edge / 4}v${edge / 2}M${left + bar} ${foot - edge / 4}v${edge / 2}"/>
+        <text x=${left + bar + edge / 3} y=${foot + edge / 4} font-size=${edge * 0.9}>${bar} mm</text></g>
     </svg>
     <figcaption>${side.name}</figcaption>
   </figure>`;

@@ -22,13 +22,12 @@ export class Preview {
   #first = true;
   /** @type {[width: number, height: number]} */
   #size = [0, 0];
-  /** @type {string | undefined} */
-  #scene;
   // Tubes wait here for their turn: one a frame, so that many of them never hold up a keystroke.
   /** @type {Map<string, Mesh>} */
   #waiting = new Map();
   /** @type {Set<string>} */
   #shown = new Set();
+  /** @type {"light" | "dark"} */
   #theme = "light";
   #section = false;
   /** @type {string | null} */
@@ -83,7 +82,6 @@ export class Preview {
 
   /** @param {string} scene the engine's text */
   setScene(scene) {
-    this.#scene = scene;
     this.#change((view) => view.setScene(scene));
   }
 

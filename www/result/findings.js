@@ -3,12 +3,16 @@
 import { html, nothing } from "../vendor/lit-html.js";
 import { valueAt } from "../design/pointer.js";
 import { findingBody } from "../form/notes.js";
+import { isBlank } from "../form/sheet.js";
 import { mark, SEVERITY } from "../words/marks.js";
 import { counted } from "../words/numbers.js";
 
+/** @import { Design } from "../design/types.js" */
 /** @import { Finding, Problem } from "../engine/messages.js" */
 /** @import { Sheet } from "../form/sheet.js" */
 
+// More lines than this bury the first; the rest are marked in the form all the same.
+const MOST_SHOWN = 12;
 const WORST_FIRST = /** @type {const} */ (["stop", "care", "note"]);
 
 /**
@@ -17,11 +21,7 @@ const WORST_FIRST = /** @type {const} */ (["stop", "care", "note"]);
  * @param {Finding[]} findings
  */
 export function findingsList(sheet, problems, findings) {
-  if (problems.length > 0) {
-    return html`<ul class="notes">${problems.slice(0, 12).map((problem) => html`<li class="note mend">${mark("mend")}
-      <div><p><b>${SEVERITY.mend}:</b> ${problem.message}</p>${goTo(sheet, problem.path)}</div></li>`)}</ul>
-      ${problems.length > 12 ? html`<p class="source">And ${problems.length - 12} more, marked in the form.</p>` : nothing}`;
-  }
+  if (problems.length > 0) return problemsList(sheet, problems);
   const sorted = WORST_FIRST.flatMap((severity) => findings.filter((finding) => finding.severity === severity));
   if (sorted.length === 0) {
     if (!sheet.report || sheet.report.runs.length === 0) return nothing;
@@ -32,13 +32,40 @@ export function findingsList(sheet, problems, findings) {
 }
 
 /**
+ * What keeps the design from being read: fields that are blank, a line for each card, and what has to be mended.
+ * @param {Sheet} sheet
+ * @param {Problem[]} problems
+ */
+function problemsList(sheet, problems) {
+  const wrong = problems.filter((problem) => !isBlank(sheet.design, problem));
+  /** @type {Map<string, string[]>} */
+  const blanks = new Map();
+  for (const { path } of problems.filter((problem) => isBlank(sheet.design, problem))) {
+    const card = path.split("/").slice(0, 3).join("/");
+    blanks.set(card, [...(blanks.get(card) ?? []), path]);
+  }
+  return html`<ul class="notes">
+      ${wrong.slice(0, MOST_SHOWN).map((problem) => html`<li class="note mend">${mark("mend")}
+        <div><p><b>${SEVERITY.mend}:</b> ${problem.message}</p></div>${goTo(sheet, problem.path)}</li>`)}
+      ${[...blanks.values()].slice(0, MOST_SHOWN).map((paths) => html`<li class="note">${mark("note")}
+        <div><p><b>To fill in:</b> ${counted(paths.length, "field")}.</p></div>${goTo(sheet, paths[0])}</li>`)}
+    </ul>
+    ${wrong.length > MOST_SHOWN ? html`<p class="source">And ${wrong.length - MOST_SHOWN} more, marked in the form.</p>` : nothing}`;
+}
+
+/**
  * How it stands in one line, for the eye and for screen readers.
+ * @param {Design} design
  * @param {Problem[]} problems
  * @param {Finding[]} findings
- * @param {number} runs
  */
-export function standing(problems, findings, runs) {
-  if (problems.length > 0) return `${counted(problems.length, "field")} to mend before the tubes can follow.`;
+export function standing(design, problems, findings) {
+  const runs = design.runs.length;
+  if (problems.length > 0) {
+    const blank = problems.filter((problem) => isBlank(design, problem)).length;
+    const wrong = problems.length - blank;
+    return `${[blank && `${counted(blank, "field")} to fill in`, wrong && `${wrong} to mend`].filter(Boolean).join(", ")}, then the tubes follow.`;
+  }
   const counts = WORST_FIRST.map((severity) => findings.filter((finding) => finding.severity === severity).length);
   const [stop, care, note] = counts;
   const words = [stop && counted(stop, "stop"), care && `${care} to take care of`, note && counted(note, "note")].filter(Boolean);

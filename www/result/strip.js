@@ -5,13 +5,12 @@ import { fixed, short } from "../words/numbers.js";
 
 /** @import { RunReport } from "../engine/messages.js" */
 
-const LONG = 600;
-
 /** @param {RunReport} run */
 export function strip(run) {
   const length = run.length_mm ?? 0;
   if (length <= 0) return "";
-  const scale = LONG / length;
+  // Shares of the length as percentages of the drawing's width, so that the words keep their size.
+  const scale = 100 / length;
   let at = 0;
   const parts = run.bend_table.map((row) => {
     const straight = row.straight_mm * scale;
@@ -22,12 +21,12 @@ export function strip(run) {
   });
   const bends = run.bend_table.length - 1;
   const words = `${run.name} laid out: ${fixed(length, 1)} mm with ${bends === 1 ? "one bend" : `${bends} bends`}`;
-  return html`<svg class="strip" viewBox="-2 0 ${LONG + 4} 44" role="img" aria-label=${words}>
+  return html`<svg class="strip" role="img" aria-label=${words}>
     ${parts.map(({ from, straight, arc, angle }) => svg`
-      <rect class="straight" x=${from} y="18" width=${straight} height="10"/>
-      ${arc > 0 ? svg`<rect class="bend" x=${from + straight} y="15" width=${arc} height="16"/>
-        ${arc > 14 ? svg`<text x=${from + straight + arc / 2} y="11">${short(angle, 0)}°</text>` : ""}` : ""}`)}
-    <path class="ends" d="M0 12v22M${LONG} 12v22"/>
-    <text class="length" x=${LONG / 2} y="42">${fixed(length, 1)} mm</text>
+      <rect class="straight" x="${from}%" y="18" width="${straight}%" height="10"/>
+      ${arc > 0 ? svg`<rect class="bend" x="${from + straight}%" y="15" width="${arc}%" height="16"/>` : ""}
+      ${arc > 5 ? svg`<text x="${from + straight + arc / 2}%" y="11">${short(angle, 0)}°</text>` : ""}`)}
+    <rect class="ends" x="0" y="12" width="1.5" height="22"/><rect class="ends" x="100%" y="12" width="1.5" height="22"/>
+    <text x="50%" y="43">${fixed(length, 1)} mm</text>
   </svg>`;
 }

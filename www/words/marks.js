@@ -30,7 +30,7 @@ const LINES = {
  * @param {Shape} shape
  */
 export function mark(shape) {
-  return html`<svg class="mark ${shape}" viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">${SHAPES[shape]}</svg>`;
+  return html`<svg class="mark is-${shape}" viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">${SHAPES[shape]}</svg>`;
 }
 
 /**
