@@ -1,0 +1,169 @@
+//! 3MF and zip files, unpacked by the crate zip and parsed by roxmltree, readers that had no part in writing them.
+
+mod export_shapes;
+
+use export_shapes::quarter_bend;
+use std::io::{Cursor, Read};
+use tubewright_core::export::{self, Meta, NamedMesh};
+use tubewright_core::mesh::Mesh;
+
+const CORE: &str = "http://schemas.microsoft.com/3dmanufacturing/core/2015/02";
+
+fn unpack(bytes: &[u8]) -> Vec<(String, Vec<u8>)> {
+    let mut archive = zip::ZipArchive::new(Cursor::new(bytes)).expect("zip opens it");
+    (0..archive.len())
+        .map(|index| {
+            let mut file = archive.by_index(index).expect("an entry");
+            let time = file.last_modified().expect("a time");
+            assert_eq!((time.year(), time.month(), time.day(), time.hour()), (1980, 1, 1, 0), "no clock in a file");
+            let mut content = Vec::new();
+            file.read_to_end(&mut content).expect("its checksum holds");
+            (file.name().expect("a name").into_owned(), content)
+        })
+        .collect()
+}
+
+fn model(bytes: &[u8]) -> String {
+    let parts = unpack(bytes);
+    assert_eq!(
+        parts.iter().map(|(name, _)| name.as_str()).collect::<Vec<_>>(),
+        ["[Content_Types].xml", "_rels/.rels", "3D/3dmodel.model"]
+    );
+    String::from_utf8(parts[2].1.clone()).expect("UTF-8")
+}
+
+/// The meshes, in order, as a reader of the XML finds them.
+fn meshes(document: &roxmltree::Document<'_>) -> Vec<Mesh> {
+    let tags = |node: roxmltree::Node<'_, '_>, tag: &'static str, keys: [&'static str; 3]| -> Vec<[String; 3]> {
+        let found = node.descendants().filter(|child| child.has_tag_name((CORE, tag)));
+        found.map(|child| keys.map(|key| child.attribute(key).expect("it is there").to_owned())).collect()
+    };
+    let meshes = document.descendants().filter(|node| node.has_tag_name((CORE, "mesh")));
+    meshes
+        .map(|node| Mesh {
+            positions: tags(node, "vertex", ["x", "y", "z"]).concat().iter().map(|x| x.parse().unwrap()).collect(),
+            indices: tags(node, "triangle", ["v1", "v2", "v3"]).concat().iter().map(|x| x.parse().unwrap()).collect(),
+        })
+        .collect()
+}
+
+#[test]
+fn a_3mf_holds_each_run_to_the_bit() {
+    let (a, b) = (quarter_bend(32.0, 8.0, 6.0, 24, 9), quarter_bend(20.0, 5.0, 4.0, 12, 5));
+    let runs = [NamedMesh { name: "pump to block", mesh: &a }, NamedMesh { name: "block to radiator", mesh: &b }];
+    let bytes = export::three_mf(&runs, &Meta { title: "Puffin" });
+    let text = model(&bytes);
+    let document = roxmltree::Document::parse(&text).expect("well-formed");
+    assert_eq!(meshes(&document), [a.clone(), b.clone()]);
+    let root = document.root_element();
+    assert_eq!((root.tag_name().namespace(), root.attribute("unit")), (Some(CORE), Some("millimeter")));
+    let named = |tag: &'static str, key: &'static str| {
+        let found = document.descendants().filter(move |node| node.has_tag_name((CORE, tag)));
+        found.map(move |node| node.attribute(key).unwrap_or_default().to_owned()).collect::<Vec<_>>()
+    };
+    assert_eq!(named("object", "name"), ["pump to block", "block to radiator"]);
+    assert_eq!(named("object", "id"), named("item", "objectid"));
+    assert_eq!(named("metadata", "name"), ["Title", "Application"]);
+    let words = document.descendants().filter(|node| node.has_tag_name((CORE, "metadata"))).map(|node| node.text());
+    assert_eq!(words.collect::<Vec<_>>(), [Some("Puffin"), Some("Tubewright")]);
+    assert_eq!(bytes, export::three_mf(&runs, &Meta { title: "Puffin" }), "same design, same bytes");
+}
+
+#[test]
+fn its_package_parts_lead_to_the_model() {
+    let mesh = quarter_bend(32.0, 8.0, 6.0, 8, 3);
+    let parts = unpack(&export::three_mf(&[NamedMesh { name: "a", mesh: &mesh }], &Meta { title: "" }));
+    let text = |index: usize| std::str::from_utf8(&parts[index].1).unwrap();
+    let types = roxmltree::Document::parse(text(0)).unwrap();
+    let kinds: Vec<_> = types.descendants().filter_map(|node| node.attribute("Extension")).collect();
+    assert_eq!(kinds, ["rels", "model"]);
+    let relations = roxmltree::Document::parse(text(1)).unwrap();
+    let relation = relations.descendants().find(|node| node.has_attribute("Target")).unwrap();
+    assert_eq!(relation.attribute("Target"), Some(&*format!("/{}", parts[2].0)));
+    assert!(!text(2).contains("\"Title\""), "no empty title");
+}
+
+#[test]
+fn any_name_leaves_the_xml_well_formed() {
+    let mesh = quarter_bend(32.0, 8.0, 6.0, 8, 3);
+    let all: String =
+        (0..0x300).chain([0x200f, 0x202e, 0xfffd, 0xfffe, 0xffff, 0x1f9ea]).filter_map(char::from_u32).collect();
+    for name in [r#"<a href="x">&amp;'</a>]]>"#, "</object>", "\u{0}\u{b}\u{1b}[0m", &all] {
+        let bytes = export::three_mf(&[NamedMesh { name, mesh: &mesh }], &Meta { title: name });
+        let text = model(&bytes);
+        let document = roxmltree::Document::parse(&text).expect("well-formed");
+        let object = document.descendants().find(|node| node.has_tag_name((CORE, "object"))).unwrap();
+        let expected: String = name
+            .chars()
+            .map(|c| match c {
+                '\t' | '\n' | '\r' => ' ',
+                '\0'..'\u{20}' | '\u{fffe}' | '\u{ffff}' => '\u{fffd}',
+                _ => c,
+            })
+            .collect();
+        assert_eq!(object.attribute("name"), Some(&*expected));
+        assert!(document.descendants().any(|node| node.text() == Some(&expected)));
+    }
+}
+
+#[test]
+fn runs_below_zero_are_shifted_together_into_the_positive_octant() {
+    let mut low = quarter_bend(32.0, 8.0, 6.0, 8, 3);
+    let high = low.clone();
+    low.positions.chunks_exact_mut(3).for_each(|point| point[0] -= 100.0);
+    let runs = [NamedMesh { name: "low", mesh: &low }, NamedMesh { name: "high", mesh: &high }];
+    let text = model(&export::three_mf(&runs, &Meta { title: "" }));
+    let document = roxmltree::Document::parse(&text).unwrap();
+    assert_eq!(meshes(&document), [low.clone(), high.clone()], "the meshes stay in the datum");
+    let shifts: Vec<Vec<f32>> = document
+        .descendants()
+        .filter_map(|node| node.attribute("transform"))
+        .map(|words| words.split(' ').map(|word| word.parse().unwrap()).collect())
+        .collect();
+    assert_eq!(shifts.len(), 2);
+    assert_eq!(shifts[0], shifts[1]);
+    assert_eq!(shifts[0][..9], [1.0, 0.0, 0.0, 0.0, 1.0, 0.0, 0.0, 0.0, 1.0]);
+    for mesh in [&low, &high] {
+        for point in mesh.positions.chunks_exact(3) {
+            assert!((0..3).all(|axis| point[axis] + shifts[0][9 + axis] >= 0.0));
+        }
+    }
+    let lifted = Mesh { positions: high.positions.iter().map(|x| x + 10.0).collect(), ..high };
+    assert!(
+        !model(&export::three_mf(&[NamedMesh { name: "a", mesh: &lifted }], &Meta { title: "" })).contains("transform")
+    );
+}
+
+#[test]
+fn the_zip_holds_every_run_under_a_name_of_its_own() {
+    let mesh = quarter_bend(32.0, 8.0, 6.0, 8, 3);
+    let names = ["Pump/Block", "pump:block", "../../etc/passwd", "CON", "шланг", "\u{202e}x"];
+    let runs = names.map(|name| NamedMesh { name, mesh: &mesh });
+    let bytes = export::zip("Puffin: all", "{}\n", &runs);
+    let files = unpack(&bytes);
+    assert_eq!(
+        files.iter().map(|(name, _)| name.as_str()).collect::<Vec<_>>(),
+        [
+            "Pump-Block.stl",
+            "Pump-Block.3mf",
+            "pump-block-2.stl",
+            "pump-block-2.3mf",
+            "etc-passwd.stl",
+            "etc-passwd.3mf",
+            "_CON.stl",
+            "_CON.3mf",
+            "шланг.stl",
+            "шланг.3mf",
+            "x.stl",
+            "x.3mf",
+            "Puffin- all.json",
+        ]
+    );
+    for (index, name) in names.iter().enumerate() {
+        assert_eq!(files[index * 2].1, export::stl(&mesh, name));
+        let document = model(&files[index * 2 + 1].1);
+        assert_eq!(meshes(&roxmltree::Document::parse(&document).unwrap()), [mesh.clone()]);
+    }
+    assert_eq!(files[12].1, b"{}\n");
+    assert_eq!(bytes, export::zip("Puffin: all", "{}\n", &runs), "same design, same bytes");
+}
