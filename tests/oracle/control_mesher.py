@@ -11,29 +11,27 @@ def tube_mesh(line, section, deviation):
     around = steps(2 * np.pi, section.outer, deviation / 2)
     s = stations(line, section, deviation / 2)
     centre, tangent = line.at(s)
-    a, b = frames(line, s, tangent)
+    a, b = frames(s, tangent)
     phi = 2 * np.pi * np.arange(around) / around
     wheel = np.cos(phi)[None, :, None] * a[:, None] + np.sin(phi)[None, :, None] * b[:, None]
-    loops = []
-    for s_ring, r in outline(section, s):
-        i = int(np.argmin(abs(s - s_ring)))
-        loops.append(centre[i] + r * wheel[i])
-    vertices = np.concatenate(loops).astype(np.float32)
+    outer, inner = radii(section, s)
+    loops = np.concatenate([centre[:, None] + outer[:, None, None] * wheel,
+                            (centre[:, None] + inner[:, None, None] * wheel)[::-1]])
     i, j = np.meshgrid(np.arange(len(loops)), np.arange(around), indexing="ij")
     i2, j2 = (i + 1) % len(loops), (j + 1) % around
     p, q, r, t = (x.ravel() for x in (i * around + j, i * around + j2, i2 * around + j2, i2 * around + j))
     faces = np.concatenate([np.stack([p, q, r], 1), np.stack([p, r, t], 1)])
-    return vertices, faces.astype(np.int64)
+    return loops.reshape(-1, 3).astype(np.float32), faces
 
 
-def outline(section, s):
-    """(arc length, radius) of every ring: along the outside, back along the bore."""
+def radii(section, s):
+    """Outer and bore radius at each station."""
     c, e, n = section.chamfer, section.edge_break, section.length
-    outer = [(x, np.interp(x, [0, c, n - c, n], [section.tip, section.outer, section.outer, section.tip])
-              if c > 0 else section.outer) for x in s]
-    inner = [(x, np.interp(x, [0, e, n - e, n], [section.mouth, section.inner, section.inner, section.mouth])
-              if e > 0 else section.inner) for x in s[::-1]]
-    return outer + inner
+    outer = np.interp(s, [0, c, n - c, n], [section.tip, section.outer, section.outer, section.tip]) if c > 0 \
+        else np.full(len(s), section.outer)
+    inner = np.interp(s, [0, e, n - e, n], [section.mouth, section.inner, section.inner, section.mouth]) if e > 0 \
+        else np.full(len(s), section.inner)
+    return outer, inner
 
 
 def stations(line, section, sag):
@@ -53,7 +51,7 @@ def steps(angle, radius, sag):
     return max(int(np.ceil(angle / (2 * np.arccos(1 - sag / radius)))), 3 if angle > 6 else 1)
 
 
-def frames(line, s, tangent):
+def frames(s, tangent):
     """Two directions across the tangent that do not spin: carried from ring to ring by the least rotation."""
     a = np.empty_like(tangent)
     first = np.cross(tangent[0], np.eye(3)[np.argmin(abs(tangent[0]))])

@@ -45,8 +45,8 @@ class Section:
         return np.pi * self.edge_break * (frustum(self.inner, self.mouth) - self.inner**2)
 
     def bore_volume(self):
-        """The plain bore, without the edge breaks, mm3."""
-        return np.pi * self.inner**2 * self.length
+        """What the bore holds from face to face, its broken edges too, mm3."""
+        return np.pi * self.inner**2 * self.length + 2 * self.break_volume()
 
 
 def frustum(a, b):

@@ -1,0 +1,113 @@
+"""The same tube as an exact solid of OpenCASCADE: a pipe along the spine, its ends turned down and broken by cones."""
+
+import numpy as np
+from OCP.BRepAlgoAPI import BRepAlgoAPI_Cut
+from OCP.BRepBuilderAPI import (BRepBuilderAPI_MakeEdge, BRepBuilderAPI_MakeFace, BRepBuilderAPI_MakePolygon,
+                                BRepBuilderAPI_MakeVertex, BRepBuilderAPI_MakeWire)
+from OCP.BRepExtrema import BRepExtrema_DistShapeShape
+from OCP.BRepGProp import BRepGProp
+from OCP.BRepOffsetAPI import BRepOffsetAPI_MakePipe
+from OCP.BRepPrimAPI import BRepPrimAPI_MakeRevol
+from OCP.gp import gp_Ax1, gp_Ax2, gp_Circ, gp_Dir, gp_Pnt
+from OCP.GProp import GProp_GProps
+from OCP.TopAbs import TopAbs_FACE
+from OCP.TopExp import TopExp_Explorer
+
+# Cutting tools reach this far beyond the skin, so that no face of theirs lies in one of the tube's, mm.
+BEYOND = 1.0
+
+
+def spine(line):
+    """The centreline as a wire of straight and circular edges."""
+    wire = BRepBuilderAPI_MakeWire()
+    for piece in line.pieces:
+        end, _ = piece.at(piece.length)
+        if piece.radius is None:
+            edge = BRepBuilderAPI_MakeEdge(point(piece.start), point(end))
+        else:
+            centre = piece.start + piece.radius * piece.normal
+            axis = np.cross(piece.direction, piece.normal)
+            circle = gp_Circ(gp_Ax2(point(centre), way(axis), way(-piece.normal)), piece.radius)
+            edge = BRepBuilderAPI_MakeEdge(circle, 0.0, piece.angle)
+        wire.Add(edge.Edge())
+    return wire.Wire()
+
+
+def pipe(line, outer, inner):
+    """The plain hollow tube round the line."""
+    start = line.pieces[0]
+    plane = gp_Ax2(point(start.start), way(start.direction))
+    face = BRepBuilderAPI_MakeFace(ring(plane, outer))
+    hole = ring(plane, inner)
+    hole.Reverse()
+    face.Add(hole)
+    return BRepOffsetAPI_MakePipe(spine(line), face.Face()).Shape()
+
+
+def tube(line, section):
+    """The hollow tube with its chamfers and edge breaks, which must lie on the first and last straights."""
+    solid = pipe(line, section.outer, section.inner)
+    (first, last), (out, out2) = line.at(np.array([0.0, line.length]))
+    for origin, along in ((first, out), (last, -out2)):
+        if section.chamfer > 0:
+            # The wedge outside the cone, carried on beyond the face and the skin.
+            top = section.outer + BEYOND * section.slope
+            cone = [(-BEYOND, section.tip - BEYOND * section.slope), (section.chamfer + BEYOND, top), (-BEYOND, top)]
+            solid = BRepAlgoAPI_Cut(solid, turned(origin, along, cone)).Shape()
+        if section.edge_break > 0:
+            cone = [(-BEYOND, 0.0), (-BEYOND, section.mouth + BEYOND), (section.mouth, 0.0)]
+            solid = BRepAlgoAPI_Cut(solid, turned(origin, along, cone)).Shape()
+    return solid
+
+
+def ring(plane, radius):
+    return BRepBuilderAPI_MakeWire(BRepBuilderAPI_MakeEdge(gp_Circ(plane, radius)).Edge()).Wire()
+
+
+def turned(origin, along, outline):
+    """The solid of an outline of (distance along, radius) turned about the axis from `origin`."""
+    side = np.cross(along, np.eye(3)[np.argmin(abs(along))])
+    side /= np.linalg.norm(side)
+    polygon = BRepBuilderAPI_MakePolygon()
+    for s, r in outline:
+        polygon.Add(point(origin + s * along + r * side))
+    polygon.Close()
+    face = BRepBuilderAPI_MakeFace(polygon.Wire()).Face()
+    return BRepPrimAPI_MakeRevol(face, gp_Ax1(point(origin), way(along))).Shape()
+
+
+def wire_length(wire):
+    properties = GProp_GProps()
+    BRepGProp.LinearProperties_s(wire, properties)
+    return properties.Mass()
+
+
+def volume(solid):
+    properties = GProp_GProps()
+    BRepGProp.VolumeProperties_s(solid, properties)
+    return properties.Mass()
+
+
+def distances(solid, points):
+    """Distance of each point from the solid's skin, mm."""
+    faces = []
+    explorer = TopExp_Explorer(solid, TopAbs_FACE)
+    while explorer.More():
+        faces.append(explorer.Current())
+        explorer.Next()
+    answer = np.full(len(points), np.inf)
+    for index, p in enumerate(points):
+        vertex = BRepBuilderAPI_MakeVertex(point(p)).Vertex()
+        for face in faces:
+            measure = BRepExtrema_DistShapeShape(vertex, face)
+            if measure.IsDone() and measure.NbSolution():
+                answer[index] = min(answer[index], measure.Value())
+    return answer
+
+
+def point(p):
+    return gp_Pnt(*map(float, p))
+
+
+def way(d):
+    return gp_Dir(*map(float, d))
