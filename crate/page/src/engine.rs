@@ -1,9 +1,98 @@
-//! The engine's calls under the names that JavaScript uses.
+//! The engine's calls under the names that JavaScript uses; texts and arrays go in and out as copies.
+//!
+//! A refused call throws an `Error` with a plain `message` and, as `path`, a JSON Pointer (RFC 6901) to what was wrong.
+//! A thrown `Error` without `path` means that the engine itself gave way: its instance must be replaced by a new one.
 
+use js_sys::{Error, Float32Array, Object, Reflect, Uint32Array};
+use tubewright_core::design::Refusal;
+use tubewright_core::engine;
 use wasm_bindgen::prelude::*;
 
-/// The version of the engine, as its package states it.
+/// The same design as canonical JSON text: defaults filled in, keys in order.
 #[wasm_bindgen]
-pub fn version() -> String {
-    env!("CARGO_PKG_VERSION").to_string()
+pub fn normalise(text: &str) -> Result<String, Error> {
+    engine::normalise(text).map_err(thrown)
+}
+
+/// Everything that makes the text no design: a JSON list of `{ "path", "message" }`, empty for a design.
+#[wasm_bindgen]
+pub fn problems(text: &str) -> String {
+    engine::problems(text)
+}
+
+/// Lengths, volumes, mass, bounds and bend table of each run, totals, and the findings, as JSON text.
+#[wasm_bindgen]
+pub fn report(text: &str) -> Result<String, Error> {
+    engine::report(text).map_err(thrown)
+}
+
+/// What there is to draw besides the tubes' meshes, as JSON text.
+#[wasm_bindgen]
+pub fn scene(text: &str) -> Result<String, Error> {
+    engine::scene(text).map_err(thrown)
+}
+
+/// The triangles of one run, mm, outward, closed, within `deviation` mm of the exact skin.
+#[wasm_bindgen(js_name = tubeMesh, unchecked_return_type = "{ positions: Float32Array; indices: Uint32Array }")]
+pub fn tube_mesh(
+    text: &str,
+    #[wasm_bindgen(js_name = runName)] run_name: &str,
+    deviation: f64,
+) -> Result<Object, Error> {
+    let mesh = engine::tube_mesh(text, run_name, deviation).map_err(thrown)?;
+    let object = Object::new();
+    set(&object, "positions", &Float32Array::from(mesh.positions.as_slice()));
+    set(&object, "indices", &Uint32Array::from(mesh.indices.as_slice()));
+    Ok(object)
+}
+
+/// The bytes of the file that the JSON text `request` asks for.
+#[wasm_bindgen(js_name = exportFile)]
+pub fn export_file(text: &str, request: &str) -> Result<Vec<u8>, Error> {
+    engine::export_file(text, request).map_err(thrown)
+}
+
+/// A safe name for that file.
+#[wasm_bindgen(js_name = fileName)]
+pub fn file_name(text: &str, request: &str) -> Result<String, Error> {
+    engine::file_name(text, request).map_err(thrown)
+}
+
+/// The design after a JSON Patch (RFC 6902), as canonical text.
+#[wasm_bindgen]
+pub fn apply(text: &str, patch: &str) -> Result<String, Error> {
+    engine::apply(text, patch).map_err(thrown)
+}
+
+/// The words and ranges that the form is made of, as JSON text.
+#[wasm_bindgen]
+pub fn vocabulary() -> String {
+    engine::vocabulary()
+}
+
+/// Everything that ships: fittings, tubes, materials, printers, coolants, demo designs, as JSON text.
+#[wasm_bindgen]
+pub fn presets() -> String {
+    engine::presets()
+}
+
+/// Runs once when the module is started: from then on a panic becomes an `Error` with words, not a bare trap.
+#[wasm_bindgen(start)]
+fn start() {
+    std::panic::set_hook(Box::new(|panic| {
+        let error = Error::new(&format!("The engine gave way: {panic}"));
+        error.set_name("EngineFault");
+        wasm_bindgen::throw_val(error.into());
+    }));
+}
+
+fn thrown(refusal: Refusal) -> Error {
+    let error = Error::new(&refusal.message);
+    set(&error, "path", &JsValue::from_str(&refusal.path));
+    error
+}
+
+fn set(object: &Object, key: &str, value: &JsValue) {
+    // Setting a key of a fresh plain object cannot fail.
+    Reflect::set(object, &JsValue::from_str(key), value).ok();
 }
