@@ -104,7 +104,11 @@ fn design(reader: &mut Reader, node: &Node) -> Option<Design> {
     let keys = reader.keys(node, &root, "A design", KEYS)?;
     let name = reader.text(&keys, &q::DESIGN_NAME);
     let notes = reader.text(&keys, &q::NOTES);
-    // Names are gathered before anything is read, so that one bad field does not make all references to it bad too.
+    // Names come before everything else: a name taken twice is what then makes references fail, and one bad field of
+    // an item must not make all references to it bad too.
+    for list in ["fittings", "ports", "runs", "keep_outs"] {
+        names::unique(reader, &keys, list);
+    }
     let fitting_names = names::of(&keys, "fittings");
     let port_names = names::of(&keys, "ports");
     let fittings = fittings::read(reader, &keys);
@@ -114,9 +118,6 @@ fn design(reader: &mut Reader, node: &Node) -> Option<Design> {
     let clearance = reader.number(&keys, &q::CLEARANCE);
     let process = process::read(reader, &keys);
     let working = process::read_loop(reader, &keys);
-    for list in ["fittings", "ports", "runs", "keep_outs"] {
-        names::unique(reader, &keys, list);
-    }
     let design = Design {
         name: name?,
         notes: notes?,
