@@ -1,32 +1,59 @@
 //! The questions a builder asks of a design: one file a question, each a pure function to findings.
 
+mod bend_radius;
+mod chamfer;
+mod far;
 mod finding;
+mod loops;
+mod meets;
+mod mend;
+mod misaligned;
+mod obstacles;
+mod patch;
+mod play;
+mod ports;
+mod round;
+mod subject;
+mod tube_diameter;
+mod wall;
 pub mod words;
 
 pub use finding::*;
+pub use patch::patched;
+pub use subject::{OneRun, Subject};
 
-use crate::centreline::RunLine;
-use crate::design::Design;
-use crate::layout::Layout;
+use crate::distance::Budget;
 
-/// What a check may look at: every stage before it.
-#[derive(Debug, Clone, Copy)]
-pub struct Subject<'a> {
-    /// What the builder stated.
-    pub design: &'a Design,
-    /// Ports and runs, placed.
-    pub layout: &'a Layout,
-    /// The runs' centrelines.
-    pub lines: &'a [RunLine],
-}
-
-/// A check: a question answered.
-pub type Check = fn(Subject<'_>) -> Vec<Finding>;
+/// A check: a question answered. Those that look at pairs of things take each look off the budget.
+pub type Check = fn(Subject<'_>, &mut Budget) -> Vec<Finding>;
 
 /// All checks, in the order their findings are told.
-pub const CHECKS: &[Check] = &[];
+pub const CHECKS: &[Check] = &[
+    obstacles::findings,
+    bend_radius::findings,
+    loops::findings,
+    tube_diameter::findings,
+    wall::findings,
+    chamfer::findings,
+    meets::findings,
+    ports::findings,
+    misaligned::findings,
+    play::findings,
+    far::findings,
+];
 
-/// Every finding about a design; none stops at the first.
+/// Looks at pairs of a design's parts: half a second of a slow machine. Designs of a real size take a thousandth.
+const LOOKS: u64 = 5_000_000;
+
+/// Every finding about a design; none stops at the first. A `fix` has been tried: with it the finding is gone and
+/// nothing new stops the design.
 pub fn findings(subject: Subject<'_>) -> Vec<Finding> {
-    CHECKS.iter().flat_map(|check| check(subject)).collect()
+    let mut found = untried(subject, &mut Budget::of(LOOKS));
+    mend::try_ways(subject, &mut found);
+    found
+}
+
+/// Every finding, its ways to mend it not yet tried.
+fn untried(subject: Subject<'_>, budget: &mut Budget) -> Vec<Finding> {
+    CHECKS.iter().flat_map(|check| check(subject, budget)).collect()
 }

@@ -131,8 +131,15 @@ pub const WORDS: &[Words] = &[
         title: "Bend radius too small",
         meaning: "The radius is that of the tube's middle line. At half the outer diameter or less the inside of the \
                   bend would fold into itself, so no such tube exists.",
-        messages: &["the bend radius {value} is not above half the outer diameter, {limit}. Use at least {least}; \
-                     {usual} is usual."],
+        messages: &["a bend radius of {value} folds a tube of {diameter} into itself. Use at least {limit}; {usual} \
+                     is usual."],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "bend_tight",
+        title: "Bend radius below the outer diameter",
+        meaning: "It can be printed, but so tight a bend slows the coolant and is hard to support and to clean.",
+        messages: &["the bend radius {value} is less than the outer diameter, {limit}; {usual} is usual."],
         limit: Limit::Exact,
     },
     Words {
@@ -142,7 +149,9 @@ pub const WORDS: &[Words] = &[
         messages: &[
             "{before} and {after} leave {value} for their bends, which need {limit}. A bend radius of {largest} or \
              less fits, or move them apart.",
-            "{before} and {after} leave {value} for their bends, which need {limit}. No bend radius fits: move them apart.",
+            "{before} and {after} leave {value} for their bends, which need {limit}. No bend radius that a tube can \
+             have fits: move them to at least {apart} apart.",
+            "{before} and {after} leave {value} for their bends, which need {limit}. Move them apart.",
         ],
         limit: Limit::Least,
     },
@@ -155,7 +164,7 @@ pub const WORDS: &[Words] = &[
             "{corner} begins to bend {value} from the fitting at {port}; the fitting wants {limit} of straight tube \
              first. A bend radius of {largest} or less leaves it, or move the corner further out.",
             "{corner} begins to bend {value} from the fitting at {port}; the fitting wants {limit} of straight tube \
-             first. Move the corner further out.",
+             first. Move the corner at least {further} further out.",
         ],
         limit: Limit::Least,
     },
@@ -175,7 +184,8 @@ pub const WORDS: &[Words] = &[
         code: "turns_back",
         title: "Corner turns straight back",
         meaning: "The way on leads back over the way in. A tube needs room beside itself to turn round.",
-        messages: &["{corner} turns the tube straight back over itself. Use two corners, {apart} or more apart."],
+        messages: &["{corner} turns the tube straight back over itself. Delete it, or use two corners, {apart} or \
+                     more apart."],
         limit: Limit::Exact,
     },
     Words {
@@ -202,20 +212,20 @@ pub const WORDS: &[Words] = &[
         title: "Tube makes a loop",
         meaning: "The tube turns more than half round to get where it is going. It can be made, but it wastes tube and \
                   traps air.",
-        messages: &["the tube loops: one of its bends turns through {value}. A smaller bend radius or corners of your \
-                     own make a shorter way."],
+        messages: &[
+            "the bend at {port} turns through {value}, more than half round. A bend radius of {largest} or less makes \
+             a shorter way, or move the corner next to it.",
+            "the bend at {port} turns through {value}, more than half round. Move the corner next to it, or add one.",
+        ],
         limit: Limit::Exact,
     },
     Words {
         code: "misaligned",
-        title: "Ends out of line",
-        meaning: "The two ports almost face each other, but not quite, and a straight tube would put a side load on the seals.",
-        messages: &[
-            "{port_a} and {port_b} face each other but are {value} out of line; a straight tube can take {limit}. \
-             Measure again, or use an S with two bends.",
-            "{port_a} and {port_b} face each other but are {value} out of line. Measure again.",
-        ],
-        limit: Limit::Most,
+        title: "Corner just off its port's line",
+        meaning: "The corner next to a fitting is not quite in line with it, so the tube gets a tiny extra bend that \
+                  nobody meant. Corners tied to the port stay in line when it is measured again.",
+        messages: &["{corner} is {value} beside the line straight out of the fitting at {port}. Move it onto the line."],
+        limit: Limit::Exact,
     },
     Words {
         code: "tube_diameter",
@@ -250,8 +260,8 @@ pub const WORDS: &[Words] = &[
         code: "chamfer_long",
         title: "Chamfer too long",
         meaning: "The chamfer reaches to where the tube must be round and full: the ring's place, or the first bend.",
-        messages: &["the chamfer is {value} long, but only {limit} of tube sits in the fitting at {port}. Make it shorter.",
-                    "the chamfer is {value} long; {limit} is the most that fits. Make it shorter."],
+        messages: &["the chamfer is {value} long, but only {limit} of tube sits in the fitting at {port}. Make it \
+                     shorter; {usual} is usual."],
         limit: Limit::Most,
     },
     Words {
@@ -259,8 +269,9 @@ pub const WORDS: &[Words] = &[
         title: "Tube meets itself",
         meaning: "Two parts of the same tube come closer than the clearance you asked for, or into each other.",
         messages: &[
-            "the tube runs into itself by {overlap}. Move a corner, or use a smaller bend radius.",
-            "the tube comes within {value} of itself; you asked for {limit}. Move a corner, or use a smaller bend radius.",
+            "the tube runs into itself by {overlap}, {along} and {further} along from {from}. Move a corner.",
+            "the tube comes within {value} of itself, {along} and {further} along from {from}; you asked for {limit}. \
+             Move a corner.",
         ],
         limit: Limit::Least,
     },
@@ -269,8 +280,10 @@ pub const WORDS: &[Words] = &[
         title: "Tube meets another tube",
         meaning: "Two tubes come closer than the clearance you asked for, or into each other.",
         messages: &[
-            "the tube runs into {other} by {overlap}. Move a corner of either.",
-            "the tube comes within {value} of {other}; you asked for {limit}. Move a corner of either.",
+            "the tube runs into {other} by {overlap}, {along} along from {from} and {along_other} along the other from \
+             {from_other}. Move a corner of either.",
+            "the tube comes within {value} of {other}, {along} along from {from} and {along_other} along the other from \
+             {from_other}; you asked for {limit}. Move a corner of either.",
         ],
         limit: Limit::Least,
     },
@@ -279,8 +292,9 @@ pub const WORDS: &[Words] = &[
         title: "Tube meets a fitting",
         meaning: "The tube comes into the room that a fitting's collar needs to be turned.",
         messages: &[
-            "the tube runs into the fitting at {port} by {overlap}. Move a corner, or turn the fitting.",
-            "the tube comes within {value} of the fitting at {port}; you asked for {limit}. Move a corner, or turn the fitting.",
+            "the tube runs into the fitting at {port} by {overlap}, {along} along from {from}. Move a corner.",
+            "the tube comes within {value} of the fitting at {port}, {along} along from {from}; you asked for {limit}. \
+             Move a corner.",
         ],
         limit: Limit::Least,
     },
@@ -289,10 +303,34 @@ pub const WORDS: &[Words] = &[
         title: "Tube meets a keep-out",
         meaning: "The tube comes into space that you said must stay free, or closer to it than the clearance.",
         messages: &[
-            "the tube runs into {keep_out} by {overlap}. Lead it round with a corner.",
-            "the tube comes within {value} of {keep_out}; you asked for {limit}. Lead it round with a corner.",
+            "the tube runs into {keep_out} by {overlap}, {along} along from {from}. Lead it round with a corner.",
+            "the tube comes within {value} of {keep_out}, {along} along from {from}; you asked for {limit}. Lead it \
+             round with a corner.",
         ],
         limit: Limit::Least,
+    },
+    Words {
+        code: "fittings_close",
+        title: "Fittings close together",
+        meaning: "A fitting is turned in by hand or with a wrench, which wants a gap round its collar.",
+        messages: &["the fittings at {port} and {other} leave {value} between their collars; {limit} is wanted to turn \
+                     them. Measure both collars, or use narrower fittings."],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "fitting_meets_keep_out",
+        title: "Fitting close to a keep-out",
+        meaning: "The collar comes into space that you said must stay free, or closer to it than the clearance.",
+        messages: &["the fitting at {port} comes within {value} of {keep_out}; you asked for {limit}. Can it still be turned?"],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "not_all_checked",
+        title: "Not all gaps checked",
+        meaning: "The design has more tubes close together than can be held against one another in a moment. Gaps that \
+                  are not told may still be too small.",
+        messages: &["not every gap could be checked. Split the design into two to have them all checked."],
+        limit: Limit::Exact,
     },
     Words {
         code: "port_unused",
@@ -316,10 +354,27 @@ pub const WORDS: &[Words] = &[
         limit: Limit::Exact,
     },
     Words {
+        code: "play_angle",
+        title: "Short tube between rough measurements",
+        meaning: "The ports may be off by so much, for so short a tube, that its ends lean in their sockets.",
+        messages: &["if both ports are off by as much as you said, the tube leans by {value}; a socket takes {limit}. \
+                     Measure the two ports from each other, or leave some trim."],
+        limit: Limit::Most,
+    },
+    Words {
+        code: "play_offset",
+        title: "Port measured roughly",
+        meaning: "A tube that ends beside its socket loads the ring from one side.",
+        messages: &["{port} is known to {value} only; {limit} is what a ring takes. Measure it again, or print a test piece."],
+        limit: Limit::Most,
+    },
+    Words {
         code: "far_from_datum",
         title: "Far from the datum",
-        meaning: "A machine is a metre or two at most. A point much further away is most likely a slip of the keys.",
-        messages: &["{what} is {value} from the datum. Is that a slip of the keys?"],
+        meaning: "The files hold coordinates with seven digits. So far out they move the skin noticeably; a machine is a \
+                  metre or two at most, so it may also be a slip of the keys.",
+        messages: &["the tube reaches {value} from the datum; from {limit} on, files round its skin by up to {moved}. Put \
+                     the datum nearer, or look for a slip of the keys."],
         limit: Limit::Exact,
     },
 ];
@@ -336,11 +391,12 @@ mod tests {
             place: "/runs/0/bend_radius".into(),
             at: None,
             value: Some(5.0),
-            limit: Some(6.0),
+            limit: Some(6.000_5),
             unit: "mm",
             source: "geometry",
-            words: vec![("least", at_least(6.0 + 1e-9, "mm")), ("usual", number(24.0, "mm"))],
+            words: vec![("diameter", number(12.0, "mm")), ("usual", number(24.0, "mm"))],
             fix: None,
+            ways: Vec::new(),
         }
     }
 
@@ -348,8 +404,8 @@ mod tests {
     fn a_message_reads_like_a_sentence() {
         assert_eq!(
             message(&finding("bend_radius")),
-            "pump to block: the bend radius 5 mm is not above half the outer diameter, 6 mm. Use at least 6.001 mm; \
-             24 mm is usual."
+            "pump to block: a bend radius of 5 mm folds a tube of 12 mm into itself. Use at least 6.001 mm; 24 mm is \
+             usual."
         );
     }
 

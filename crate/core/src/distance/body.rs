@@ -92,7 +92,7 @@ fn piece_box(piece: &Piece) -> Bounds {
 }
 
 /// Distance between two boxes; 0 where they meet.
-pub(super) fn box_gap(a: &Bounds, b: &Bounds) -> f64 {
+pub fn box_gap(a: &Bounds, b: &Bounds) -> f64 {
     (a.min - b.max).sup(&(b.min - a.max)).sup(&Vec3::zeros()).norm()
 }
 

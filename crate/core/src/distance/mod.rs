@@ -14,7 +14,7 @@ mod solid;
 mod solids;
 mod span;
 
-pub use body::Body;
+pub use body::{Body, box_gap};
 pub use budget::Budget;
 pub use curve::{Near, between, within_itself};
 pub use curve_solid::{NearSolid, to_solid};

@@ -1,0 +1,36 @@
+//! Does a tube come close to another?
+
+use super::{Tube, search_width, too_close};
+use crate::check::{Finding, words};
+use crate::design::wording;
+use crate::distance::{Budget, between, box_gap};
+
+pub(super) fn findings(tubes: &[Tube<'_>], budget: &mut Budget) -> Vec<Finding> {
+    let mut found = Vec::new();
+    for (index, tube) in tubes.iter().enumerate() {
+        found.extend(tubes[index + 1..].iter().filter_map(|other| of_pair(tube, other, budget)));
+    }
+    found
+}
+
+fn of_pair(tube: &Tube<'_>, other: &Tube<'_>, budget: &mut Budget) -> Option<Finding> {
+    let width = tube.radius + other.radius + search_width(tube.clearance);
+    if !budget.spend(1) || box_gap(&tube.bounds, &other.bounds) >= width {
+        return None;
+    }
+    let ports = |tube: &Tube<'_>| [tube.run.placed.from, tube.run.placed.to];
+    let (a, b) = (ports(tube), ports(other));
+    // At a port that both use, which is a finding of its own, they are one inside the other.
+    let on_tube = tube.clear_of_ends(b.contains(&a[0]), b.contains(&a[1]));
+    let on_other = other.clear_of_ends(a.contains(&b[0]), a.contains(&b[1]));
+    let near = between((tube.body(), on_tube), (other.body(), on_other), width, budget)?;
+    let gap = near.distance - tube.radius - other.radius;
+    let middle = (near.points[0] + near.points[1]) / 2.0;
+    let finding = too_close("meets_run", &tube.run, tube.clearance, (gap, &middle, near.along[0]))?;
+    Some(
+        finding
+            .word("other", wording::quoted(&other.run.run.name))
+            .word("along_other", words::number(near.along[1], "mm"))
+            .word("from_other", other.run.port_name(true)),
+    )
+}
