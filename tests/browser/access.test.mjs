@@ -1,0 +1,142 @@
+// WCAG 2.2 AA as far as a program can tell, in each state of the page, light and dark, down to 320 px.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import axe from "axe-core";
+import { bench, settled, shot } from "./bench.mjs";
+
+const its = bench();
+const TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
+
+/** Fails on every violation, and on what axe could not tell unless it is known and looked at. */
+async function passesAxe(page, state) {
+  await page.evaluate(axe.source);
+  const { violations, incomplete } = await page.evaluate((tags) => axe.run(document, { runOnly: { type: "tag", values: tags } }), TAGS);
+  const told = (results) => results.map((result) => `${result.id}: ${result.nodes.slice(0, 3).map((node) => `${node.target} ${node.any[0]?.message ?? ""}`).join(" ; ")}`);
+  assert.deepEqual(told(violations), [], `axe in state “${state}”`);
+  // axe cannot see through a translucent or covered background; nothing else may be left open.
+  const open = incomplete.filter((result) => result.id !== "color-contrast");
+  assert.deepEqual(told(open), [], `axe could not tell in state “${state}”`);
+}
+
+/** The states of the page that look different, and how to get there from the demo. */
+const STATES = {
+  demo: async () => {},
+  loop: async (page) => {
+    await page.getByRole("button", { name: "Start from…" }).click();
+    await page.locator(".menu .choice", { hasText: "Demo" }).nth(1).click();
+  },
+  blank: async (page) => {
+    await page.getByRole("button", { name: "Start from…" }).click();
+    await page.getByRole("button", { name: /^A blank design/ }).click();
+  },
+  menu: async (page) => {
+    await page.getByRole("button", { name: "Start from…" }).click();
+  },
+  errors: async (page) => {
+    await page.locator("#at-ports-0-at-0").fill("12 mm");
+    await page.locator("#at-runs-0-tube-bore").fill("40");
+    await page.getByRole("button", { name: "Add a port" }).click();
+    await page.locator("#open-file").setInputFiles({ name: "bad.json", mimeType: "application/json", buffer: Buffer.from("[") });
+    await page.locator(".notice").waitFor();
+  },
+  findings: async (page) => {
+    await page.locator("#at-runs-0-bend_radius").fill("4");
+    await page.locator("#at-runs-0-tube-outer_diameter").fill("13");
+  },
+  everything: async (page) => {
+    await page.getByRole("button", { name: "Unfold fitting" }).first().click();
+    await page.locator("#at-fittings-0").getByRole("radio", { name: "Elbow" }).check();
+    await page.getByRole("button", { name: "Add a box" }).click();
+    await page.getByRole("button", { name: "Add a cylinder" }).click();
+    await page.locator("#at-ports-0").getByRole("radio", { name: "other" }).check();
+    await page.locator("#at-process-material").selectOption("own");
+    await page.getByText("Tube ends").first().click();
+    await page.getByRole("button", { name: "Drawing" }).click();
+  },
+};
+
+for (const [state, reach] of Object.entries(STATES)) {
+  for (const scheme of ["light", "dark"]) {
+    test(`axe finds nothing: ${state}, ${scheme}, wide and 320 px`, async () => {
+      await its.withPage(async (page) => {
+        await settled(page);
+        await reach(page);
+        await settled(page);
+        await passesAxe(page, `${state}, ${scheme}, wide`);
+        await shot(page, `${state}-${scheme}`);
+        await page.setViewportSize({ width: 320, height: 800 });
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+        assert.ok(wide <= 320, `the page is ${wide} px wide at 320 px`);
+        await passesAxe(page, `${state}, ${scheme}, 320 px`);
+        await shot(page, `${state}-${scheme}-320`, { fullPage: state !== "menu" });
+      }, { scheme });
+    });
+  }
+}
+
+/** The ratio of two opaque colours as WCAG 2 defines it. */
+function contrast(one, other) {
+  const [a, b] = [one, other].map((colour) => {
+    const parts = colour.map((part) => part / 255).map((part) => (part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4));
+    return 0.2126 * parts[0] + 0.7152 * parts[1] + 0.0722 * parts[2];
+  });
+  return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
+}
+
+for (const scheme of ["light", "dark"]) {
+  test(`edges, marks and the focus stand out by 3 : 1, words by 4.5 : 1 (${scheme})`, async () => {
+    await its.withPage(async (page) => {
+      await settled(page);
+      const colours = await page.evaluate(() => {
+        const probe = document.body.appendChild(document.createElement("i"));
+        const names = ["paper", "sheet", "well", "ink", "soft", "edge", "copper", "copper-ink", "copper-wash", "stop", "stop-wash", "care", "care-wash", "note", "note-wash", "fine"];
+        const read = Object.fromEntries(names.map((name) => {
+          probe.style.color = `var(--${name})`;
+          return [name, getComputedStyle(probe).color.match(/[\d.]+/g).slice(0, 3).map(Number)];
+        }));
+        probe.remove();
+        return read;
+      });
+      const holds = (one, other, least) => {
+        const ratio = contrast(colours[one], colours[other]);
+        assert.ok(ratio >= least, `${one} on ${other}: ${ratio.toFixed(2)} for ${least}`);
+      };
+      for (const ground of ["paper", "sheet", "well"]) {
+        for (const words of ["ink", "soft", "copper", "stop", "fine"]) holds(words, ground, 4.5);
+        for (const drawn of ["edge", "copper", "stop", "care", "note", "fine"]) holds(drawn, ground, 3);
+      }
+      for (const wash of ["stop-wash", "care-wash", "note-wash", "copper-wash"]) for (const words of ["ink", "soft", "copper"]) holds(words, wash, 4.5);
+      for (const kind of ["stop", "care", "note"]) holds(kind, `${kind}-wash`, 3);
+      holds("copper-ink", "copper", 4.5);
+    }, { scheme });
+  });
+}
+
+test("landmarks, one first heading, and skip links that skip", async () => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    assert.equal(await page.locator("h1").count(), 1);
+    assert.equal(await page.locator("main").count(), 1);
+    await page.keyboard.press("Tab");
+    assert.match(await page.evaluate(() => document.activeElement.textContent), /Skip to the form/);
+    await page.keyboard.press("Enter");
+    await page.keyboard.press("Tab");
+    assert.equal(await page.evaluate(() => document.activeElement.id), "at-name");
+  });
+});
+
+test("the theme button goes round and is kept", async () => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    const button = page.getByRole("button", { name: /^Light or dark/ });
+    const ground = () => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
+    const light = await ground();
+    await button.click();
+    await button.click();
+    await page.waitForFunction((was) => getComputedStyle(document.documentElement).backgroundColor !== was, light);
+    await page.reload();
+    await settled(page);
+    assert.notEqual(await ground(), light);
+  });
+});

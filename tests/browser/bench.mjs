@@ -1,0 +1,95 @@
+// One browser and one server for a file of tests, and a page that watches itself: no console error, no failed
+// request, nothing asked of anywhere but the page's own origin.
+
+import assert from "node:assert/strict";
+import fs from "node:fs";
+import path from "node:path";
+import { after, before } from "node:test";
+import { chromium } from "playwright-core";
+import { SITE, serveSite } from "./site.mjs";
+
+const SHOTS = path.join(SITE, "../screenshots");
+
+/** Starts browser and server before the tests of a file and ends them after. */
+export function bench({ args = [] } = {}) {
+  const its = { url: "", browser: null };
+  let server;
+  before(async () => {
+    server = await serveSite();
+    its.url = server.url;
+    its.browser = await chromium.launch({
+      executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
+      args: ["--disable-quic", "--use-angle=swiftshader", ...args],
+    });
+  });
+  after(async () => {
+    await its.browser?.close();
+    await server?.close();
+  });
+
+  /**
+   * Opens the page in a profile of its own, runs `work`, and fails on anything that the page must never do.
+   * `kept`: what the browser's storage holds beforehand. `quiet: false` where errors are what is tested.
+   */
+  its.withPage = async (work, { size = [1440, 900], scheme = "light", kept = {}, quiet = true, prepare } = {}) => {
+    const context = await its.browser.newContext({
+      viewport: { width: size[0], height: size[1] }, colorScheme: scheme, acceptDownloads: true,
+    });
+    const page = await context.newPage();
+    const faults = [];
+    page.on("console", (message) => {
+      if (message.type() === "error") faults.push(`console: ${message.text()}`);
+    });
+    page.on("pageerror", (error) => faults.push(`page: ${error.message}`));
+    page.on("request", (request) => {
+      const { origin, protocol } = new URL(request.url());
+      if (`${origin}/` !== its.url && protocol !== "blob:" && protocol !== "data:") faults.push(`request to ${request.url()}`);
+    });
+    page.on("response", (response) => {
+      if (response.status() >= 400) faults.push(`${response.status()} ${response.url()}`);
+    });
+    if (Object.keys(kept).length > 0) {
+      await page.addInitScript((items) => {
+        if (sessionStorage.getItem("put")) return;
+        sessionStorage.setItem("put", "yes");
+        for (const [key, value] of Object.entries(items)) localStorage.setItem(key, value);
+      }, kept);
+    }
+    await prepare?.(page, context);
+    try {
+      await page.goto(its.url);
+      await work(page, context, faults);
+      if (quiet) assert.deepEqual(faults, [], "the page logged errors or asked for something elsewhere");
+    } finally {
+      await context.close();
+    }
+  };
+  return its;
+}
+
+/** Waits until the engine has answered everything about the design as it is. */
+export async function settled(page) {
+  await page.waitForFunction(() => {
+    const root = document.getElementById("page");
+    return root?.dataset.sent !== undefined && root.dataset.sent === root.dataset.answered;
+  });
+}
+
+/** Keeps a picture of the page in target/screenshots. */
+export async function shot(page, name, options = {}) {
+  fs.mkdirSync(SHOTS, { recursive: true });
+  // Two frames, so that what the last answer changed has been drawn.
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  return page.screenshot({ path: path.join(SHOTS, `${name}.png`), ...options });
+}
+
+/** The design that the page keeps in the browser's storage. */
+export function keptDesign(page) {
+  return page.evaluate(() => JSON.parse(localStorage.getItem("tubewright.design.1") ?? "null"));
+}
+
+/** Clicks, and gives the name and bytes of the file that comes of it. */
+export async function saved(page, click) {
+  const [download] = await Promise.all([page.waitForEvent("download"), click()]);
+  return { name: download.suggestedFilename(), bytes: new Uint8Array(fs.readFileSync(await download.path())) };
+}

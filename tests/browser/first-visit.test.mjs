@@ -1,0 +1,56 @@
+// The first visit: a demo is there, quickly, from files that are small, and both demos come out whole.
+
+import assert from "node:assert/strict";
+import fs from "node:fs";
+import path from "node:path";
+import { test } from "node:test";
+import { bench, keptDesign, saved, settled, shot } from "./bench.mjs";
+import { readStl } from "./meshes.mjs";
+import { SITE } from "./site.mjs";
+
+const its = bench();
+
+test("the page is usable in under 1.5 s and shows the single-run demo", async (context) => {
+  // The first load warms server and disk; the second, in a profile of its own, is measured.
+  await its.withPage(async (page) => settled(page));
+  await its.withPage(async (page) => {
+    await page.locator("#at-ports-0-at-0").waitFor();
+    const usable = await page.evaluate(() => performance.now());
+    await settled(page);
+    const whole = await page.evaluate(() => performance.now());
+    context.diagnostic(`usable after ${usable.toFixed(0)} ms, tube shown after ${whole.toFixed(0)} ms`);
+    assert.ok(usable < 1500, `usable only after ${usable} ms`);
+    assert.equal(await page.locator("#result table.figures").first().locator("tbody tr").count(), 1);
+    await shot(page, "first-visit");
+  });
+});
+
+test("no file but the engine is over 200 kB", () => {
+  const files = fs.readdirSync(SITE, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile());
+  assert.ok(files.length > 20);
+  for (const file of files) {
+    const { size } = fs.statSync(path.join(file.parentPath, file.name));
+    if (file.name !== "engine_bg.wasm") assert.ok(size <= 200_000, `${file.name} is ${size} bytes`);
+  }
+});
+
+test("the loop demo makes four closed tubes", async () => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    await page.getByRole("button", { name: "Start from…" }).click();
+    await page.locator(".menu .choice", { hasText: "Demo" }).nth(1).click();
+    await page.waitForFunction(() => document.querySelectorAll(".file-list li").length === 4);
+    await settled(page);
+    const { runs } = await keptDesign(page);
+    assert.equal(runs.length, 4);
+    await page.getByRole("radio", { name: /Coarse/ }).check();
+    for (const run of runs) {
+      const { bytes } = await saved(page, () => page.getByRole("button", { name: `STL of ${run.name}` }).click());
+      const mesh = readStl(bytes);
+      assert.equal(mesh.open, 0, `${run.name} is not closed`);
+      assert.ok(mesh.volume > 1000);
+    }
+    assert.equal(await page.locator("#result .note.stop").count(), 0, "a demo has no stop");
+    await shot(page, "loop");
+  });
+});

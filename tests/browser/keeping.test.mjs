@@ -1,0 +1,129 @@
+// The work is kept: through a reload, half-typed, beside a damaged state, and when another design takes its place.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { bench, keptDesign, settled } from "./bench.mjs";
+
+const its = bench();
+
+test("a reload gives back what was typed, half-typed values too", async () => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    await page.locator("#at-name").fill("Kept <b>name</b>");
+    await page.locator("#at-ports-0-at-0").fill("12.");
+    await page.locator("#at-ports-0-at-1").fill("1,2.3");
+    await page.locator("#at-ports-0-at-2").fill("");
+    await settled(page);
+    await page.reload();
+    await settled(page);
+    assert.equal(await page.locator("#at-name").inputValue(), "Kept <b>name</b>");
+    assert.equal(await page.locator("#at-ports-0-at-0").inputValue(), "12");
+    assert.equal(await page.locator("#at-ports-0-at-1").inputValue(), "1,2.3");
+    assert.equal(await page.locator("#at-ports-0-at-2").inputValue(), "");
+    assert.equal(await page.locator("#at-ports-0-at-1").getAttribute("aria-invalid"), "true");
+    await page.locator("#at-ports-0-at-1").fill("20,5");
+    await page.locator("#at-ports-0-at-2").fill("\u221260");
+    await settled(page);
+    assert.deepEqual((await keptDesign(page)).ports[0].at, [12, 20.5, -60]);
+    assert.equal(await page.locator("#at-ports-0-at-1").inputValue(), "20,5", "it stays as typed while it has the focus");
+    assert.equal(await page.locator("[aria-invalid=true]").count(), 0);
+  });
+});
+
+test("focus and caret stay where they are while the page follows", async () => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    const field = page.locator("#at-ports-0-name");
+    await field.focus();
+    await page.keyboard.press("Home");
+    await page.keyboard.type("my ", { delay: 30 });
+    await settled(page);
+    const caret = await field.evaluate((input) => [document.activeElement === input, input.selectionStart]);
+    assert.deepEqual(caret, [true, 3]);
+    const design = await keptDesign(page);
+    const name = design.ports[0].name;
+    assert.ok(name.startsWith("my "));
+    assert.equal(design.runs[0].from, name, "a run follows its port's new name");
+  });
+});
+
+test("reordering keeps the focus on the button, and renaming through another's name keeps references", async () => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    const [first, second] = (await keptDesign(page)).ports.map((port) => port.name);
+    await page.locator("#at-ports-0").getByRole("button", { name: / down$/ }).focus();
+    await page.keyboard.press("Enter");
+    await settled(page);
+    assert.deepEqual((await keptDesign(page)).ports.map((port) => port.name), [second, first]);
+    assert.match(await page.evaluate(() => document.activeElement.textContent), new RegExp(`Move port ${first} down`));
+
+    const before = (await keptDesign(page)).runs[0];
+    const field = page.locator("#at-ports-1-name");
+    await field.fill(second);
+    await settled(page);
+    assert.ok(await page.locator("#at-ports-1-name, #at-ports-0-name").evaluateAll((all) => all.some((one) => one.getAttribute("aria-invalid") === "true")), "a name used twice is said");
+    await field.fill("other");
+    await settled(page);
+    const run = (await keptDesign(page)).runs[0];
+    assert.deepEqual([run.from, run.to], [before.from, before.to].map((name) => (name === first ? "other" : name)));
+  });
+});
+
+test("a damaged state is set aside and said, never deleted", async () => {
+  const damaged = '{"format":"tubewright-design","version":1,"ports":[{';
+  await its.withPage(async (page) => {
+    await settled(page);
+    assert.match(await page.locator(".notices").innerText(), /could not be read.*set aside/s);
+    const kept = await page.evaluate(() => Object.entries(localStorage).filter(([key]) => key.startsWith("tubewright.damaged")));
+    assert.deepEqual(kept.map(([, text]) => text), [damaged]);
+    assert.ok((await keptDesign(page)).ports.length > 0, "the page starts on the demo");
+  }, { kept: { "tubewright.design.1": damaged } });
+});
+
+test("another design in its place: the one before comes back with one click, even after a reload", async () => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    await page.locator("#at-name").fill("My own work");
+    await page.getByRole("button", { name: "Start from…" }).click();
+    await page.getByRole("button", { name: /^A blank design/ }).click();
+    await settled(page);
+    assert.equal((await keptDesign(page)).ports.length, 0);
+    await page.reload();
+    await settled(page);
+    await page.getByRole("button", { name: "Bring back “My own work”" }).click();
+    await settled(page);
+    const design = await keptDesign(page);
+    assert.equal(design.name, "My own work");
+    assert.ok(design.ports.length > 0);
+  });
+});
+
+test("removing is undone, and a corner tied to a removed port keeps its place", async () => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    const before = await keptDesign(page);
+    await page.getByRole("button", { name: `Remove port ${before.ports[0].name}` }).click();
+    await settled(page);
+    const without = await keptDesign(page);
+    assert.equal(without.ports.length, before.ports.length - 1);
+    assert.equal(without.runs[0].from, "");
+    for (const station of without.runs[0].route) assert.ok(station.corner.every((part) => typeof part === "number" || part.of !== before.ports[0].name));
+    assert.match(await page.evaluate(() => document.activeElement.textContent), /Remove port/, "the focus is not lost");
+    await page.getByRole("button", { name: "Undo" }).click();
+    await settled(page);
+    assert.deepEqual(await keptDesign(page), before);
+  });
+});
+
+test("a full store is said and does not stop the work", async () => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    await page.evaluate(() => {
+      Storage.prototype.setItem = () => { throw new DOMException("full", "QuotaExceededError"); };
+    });
+    await page.locator("#at-ports-0-at-0").fill("33");
+    await settled(page);
+    assert.match(await page.locator(".notices").innerText(), /not kept if you leave.*Save the design/s);
+    assert.equal(await page.locator("#at-ports-0-at-0").inputValue(), "33");
+  });
+});

@@ -1,0 +1,155 @@
+// The preview: draws, stays out of the way of scrolling, loses its context and gets it back, and has a stand-in.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { bench, settled, shot } from "./bench.mjs";
+
+const its = bench();
+
+/** How many colours the canvas shows: a blank one has one. The browser decodes its own picture. */
+async function colours(page) {
+  const png = await page.locator(".stage canvas").screenshot();
+  return page.evaluate(async (base64) => {
+    const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
+    const bitmap = await createImageBitmap(new Blob([bytes], { type: "image/png" }));
+    const context = new OffscreenCanvas(bitmap.width, bitmap.height).getContext("2d");
+    context.drawImage(bitmap, 0, 0);
+    const { data } = context.getImageData(0, 0, bitmap.width, bitmap.height);
+    const seen = new Set();
+    for (let at = 0; at < data.length; at += 4) seen.add((data[at] << 16) | (data[at + 1] << 8) | data[at + 2]);
+    return seen.size;
+  }, png.toString("base64"));
+}
+
+/** A picture of the canvas as a text, to tell two of them apart. */
+async function picture(page) {
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  return (await page.locator(".stage canvas").screenshot()).toString("base64");
+}
+
+test("it draws, is named in words, and every button changes what is seen", async (context) => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    const renderer = await page.evaluate(() => {
+      const gl = document.querySelector(".stage canvas").getContext("webgl2");
+      return gl && gl.getParameter(gl.getExtension("WEBGL_debug_renderer_info")?.UNMASKED_RENDERER_WEBGL ?? gl.RENDERER);
+    });
+    assert.ok(renderer, "no WebGL2 in this browser: the preview cannot be tested");
+    context.diagnostic(`renderer: ${renderer}`);
+    assert.ok((await colours(page)) > 30, "the canvas is blank");
+    const canvas = page.locator(".stage canvas");
+    assert.equal(await canvas.getAttribute("role"), "img");
+    assert.match(await canvas.getAttribute("aria-label"), /\w+ \w+/);
+
+    let before = await picture(page);
+    for (const name of ["front", "top", "corner", "Cut open", "Zoom in", "Turn left", "Move up", "Fit"]) {
+      await page.getByRole("button", { name, exact: true }).click();
+      const after = await picture(page);
+      assert.notEqual(after, before, `“${name}” changed nothing`);
+      before = after;
+    }
+    assert.equal(await page.getByRole("button", { name: "Cut open" }).getAttribute("aria-pressed"), "true");
+    await shot(page, "preview-cut");
+  });
+});
+
+test("it is drawn only when something changes", async () => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    await page.waitForTimeout(500);
+    const frames = await page.evaluate(async () => {
+      let count = 0;
+      const ask = window.requestAnimationFrame;
+      window.requestAnimationFrame = (call) => { count += 1; return ask.call(window, call); };
+      await new Promise((done) => setTimeout(done, 600));
+      return count;
+    });
+    assert.equal(frames, 0, "a page at rest asks for no frames");
+  });
+});
+
+test("keys turn it only with the focus; the wheel scrolls the page until then", async () => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    const box = await page.locator(".stage canvas").boundingBox();
+    const before = await picture(page);
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+    await page.mouse.wheel(0, 200);
+    await page.waitForFunction(() => scrollY > 0);
+    await page.evaluate(() => scrollTo(0, 0));
+    assert.equal(await picture(page), before, "the wheel must not zoom an unfocused preview");
+    await page.locator(".stage canvas").focus();
+    await page.keyboard.press("ArrowLeft");
+    const turned = await picture(page);
+    assert.notEqual(turned, before);
+    await page.mouse.wheel(0, 200);
+    await page.waitForTimeout(100);
+    assert.equal(await page.evaluate(() => scrollY), 0);
+    assert.notEqual(await picture(page), turned, "with the focus the wheel zooms");
+    await page.keyboard.press("Tab");
+    assert.notEqual(await page.evaluate(() => document.activeElement.tagName), "CANVAS", "Tab leaves it");
+  });
+});
+
+test("a lost context comes back with the same picture", async () => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    await page.locator("#at-name").focus();
+    const before = await picture(page);
+    await page.evaluate(async () => {
+      const gl = document.querySelector(".stage canvas").getContext("webgl2");
+      const loss = gl.getExtension("WEBGL_lose_context");
+      loss.loseContext();
+      // Restoring in the task of the loss is not allowed.
+      await new Promise((done) => setTimeout(done, 200));
+      loss.restoreContext();
+      await new Promise((done) => setTimeout(done, 300));
+    });
+    assert.equal(await page.locator(".preview .trouble").count(), 0);
+    assert.ok((await colours(page)) > 30, "the canvas is blank after the context came back");
+    assert.equal(await picture(page), before);
+    await page.locator("#at-ports-0-at-2").fill("20");
+    await settled(page);
+    assert.notEqual(await picture(page), before, "it follows edits again");
+  });
+});
+
+test("a context lost for good leaves the drawing and words", async () => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    await page.evaluate(() => document.querySelector(".stage canvas").getContext("webgl2").getExtension("WEBGL_lose_context").loseContext());
+    await page.locator(".preview .trouble").waitFor({ timeout: 8000 });
+    assert.ok((await page.locator(".drawing svg").count()) === 3);
+  });
+});
+
+test("without WebGL2 the drawing stands in and says so", async () => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    assert.match(await page.locator(".preview .trouble").innerText(), /WebGL2/);
+    assert.equal(await page.locator(".drawing[role=img]").getAttribute("aria-label").then((label) => label.length > 5), true);
+    assert.ok((await page.locator(".drawing .tube .skin").count()) >= 3);
+    await page.locator("#at-ports-0-at-2").fill("20");
+    await settled(page);
+    await shot(page, "no-webgl");
+  }, {
+    prepare: (page) => page.addInitScript(() => {
+      const get = HTMLCanvasElement.prototype.getContext;
+      HTMLCanvasElement.prototype.getContext = function (kind, ...rest) {
+        return kind.startsWith("webgl") ? null : get.call(this, kind, ...rest);
+      };
+    }),
+  });
+});
+
+test("the drawing can be chosen and left again", async () => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    await page.getByRole("button", { name: "Drawing" }).click();
+    await page.locator(".drawing").waitFor();
+    await shot(page, "drawing");
+    await page.getByRole("button", { name: "Solid" }).click();
+    await page.locator(".stage canvas").waitFor({ state: "visible" });
+    assert.ok((await colours(page)) > 30);
+  });
+});
