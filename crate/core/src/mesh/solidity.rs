@@ -69,7 +69,7 @@ pub enum Flaw {
 
 /// Everything that keeps `mesh` from being a solid; empty for a solid. [`Flaw::Empty`], [`Flaw::Malformed`] and
 /// [`Flaw::NotFinite`] hide all others; [`Flaw::RepeatedEdge`] and [`Flaw::OpenEdge`] at a vertex hide that it is
-/// pinched. Triangles that cross each other are not looked for.
+/// pinched, and one at a neighbour may show as pinched. Triangles that cross each other are not looked for.
 pub fn solidity(mesh: &Mesh) -> Vec<Flaw> {
     let unreadable = unreadable(mesh);
     if !unreadable.is_empty() {
@@ -78,7 +78,9 @@ pub fn solidity(mesh: &Mesh) -> Vec<Flaw> {
     let fans = Fans::of(mesh);
     let mut flaws = same_points(mesh);
     flaws.extend(degenerate_triangles(mesh));
-    flaws.extend((0..fans.count()).flat_map(|vertex| fans.flaws_at(vertex)));
+    for vertex in (0..fans.count()).filter(|&vertex| !Fans::is_closed(fans.fan(vertex))) {
+        flaws.extend(fans.flaws_at(vertex));
+    }
     let pieces = fans.pieces();
     if pieces != 1 {
         flaws.push(Flaw::Pieces { count: pieces });
@@ -98,12 +100,18 @@ pub fn is_solid(mesh: &Mesh) -> bool {
 /// Volume enclosed by a closed mesh, mm3, positive where its triangles face outward: the sum of the signed tetrahedra
 /// over the first vertex, in `f64` from the stored `f32` corners. For an open mesh the number means nothing.
 pub fn signed_volume(mesh: &Mesh) -> f64 {
-    let Some(apex) = mesh.positions.first_chunk::<3>().map(|p| p.map(f64::from)) else { return 0.0 };
-    let six = mesh.indices.as_chunks::<3>().0.iter().map(|triangle| {
-        let [a, b, c] = triangle.map(|index| sub(corner(mesh, index).map(f64::from), apex));
-        dot(a, cross(b, c))
-    });
-    six.sum::<f64>() / 6.0
+    let points = mesh.positions.as_chunks::<3>().0;
+    let Some(&apex) = points.first() else { return 0.0 };
+    let triangles = mesh.indices.as_chunks::<3>().0.iter();
+    let six: f64 = triangles
+        .map(|&[a, b, c]| {
+            let a = away(points[a as usize], apex);
+            let b = away(points[b as usize], apex);
+            let c = away(points[c as usize], apex);
+            a[0] * (b[1] * c[2] - b[2] * c[1]) + a[1] * (b[2] * c[0] - b[0] * c[2]) + a[2] * (b[0] * c[1] - b[1] * c[0])
+        })
+        .sum();
+    six / 6.0
 }
 
 /// What makes a mesh unreadable, so that nothing more can be said of it.
@@ -125,12 +133,11 @@ fn unreadable(mesh: &Mesh) -> Vec<Flaw> {
 }
 
 fn same_points(mesh: &Mesh) -> Vec<Flaw> {
+    let bits = |x: f32| u128::from((x + 0.0).to_bits());
     // Coordinates and index packed into one number sort fast; adding 0 makes the two zeros one.
     let mut keys: Vec<u128> = (0u128..)
         .zip(mesh.positions.as_chunks::<3>().0)
-        .map(|(vertex, point)| {
-            point.iter().fold(0, |key, x| (key << 32) | u128::from((x + 0.0).to_bits())) << 32 | vertex
-        })
+        .map(|(vertex, &[x, y, z])| (bits(x) << 96) | (bits(y) << 64) | (bits(z) << 32) | vertex)
         .collect();
     keys.sort_unstable();
     let twins = keys.windows(2).filter(|pair| pair[0] >> 32 == pair[1] >> 32);
@@ -138,12 +145,14 @@ fn same_points(mesh: &Mesh) -> Vec<Flaw> {
 }
 
 fn degenerate_triangles(mesh: &Mesh) -> impl Iterator<Item = Flaw> {
-    let flat = |triangle: &[u32; 3]| {
+    let points = mesh.positions.as_chunks::<3>().0;
+    let flat = move |&[a, b, c]: &[u32; 3]| {
         // In f32 on purpose: that is how readers work out a normal.
-        let [a, b, c] = triangle.map(|index| corner(mesh, index));
-        let [u, v] = [b, c].map(|p| [p[0] - a[0], p[1] - a[1], p[2] - a[2]]);
-        let normal = [u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]];
-        normal == [0.0; 3] || !normal.iter().all(|x| x.is_finite())
+        let [a, b, c] = [points[a as usize], points[b as usize], points[c as usize]];
+        let u = [b[0] - a[0], b[1] - a[1], b[2] - a[2]];
+        let v = [c[0] - a[0], c[1] - a[1], c[2] - a[2]];
+        let (x, y, z) = (u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]);
+        (x == 0.0 && y == 0.0 && z == 0.0) || !(x.is_finite() && y.is_finite() && z.is_finite())
     };
     let triangles = mesh.indices.as_chunks::<3>().0.iter().zip(0..);
     triangles.filter(move |(triangle, _)| flat(triangle)).map(|(_, triangle)| Flaw::Degenerate { triangle })
@@ -193,31 +202,35 @@ impl Fans {
         &self.spokes[self.starts[vertex as usize] as usize..self.starts[vertex as usize + 1] as usize]
     }
 
+    /// Where in a fan the half-edge to `to` leaves.
+    fn find(fan: &[Spoke], to: u32) -> Option<usize> {
+        fan.binary_search_by_key(&to, |spoke| spoke.next).ok()
+    }
+
+    /// Whether one walk round the fan, from each triangle to the one that shares its spoke, takes in every triangle:
+    /// then no half-edge is open or repeated here, and the surface does not pinch.
+    fn is_closed(fan: &[Spoke]) -> bool {
+        let (mut at, mut steps) = (0, 0);
+        while steps < fan.len() && (at != 0 || steps == 0) {
+            let Some(next) = Self::find(fan, fan[at].prev) else { return false };
+            at = next;
+            steps += 1;
+        }
+        at == 0 && steps == fan.len() && steps > 0
+    }
+
+    /// What is wrong with a vertex's fan that is not closed.
     fn flaws_at(&self, vertex: u32) -> Vec<Flaw> {
         let fan = self.fan(vertex);
         if fan.is_empty() {
             return vec![Flaw::Unused { vertex }];
         }
-        let find = |to: u32| fan.binary_search_by_key(&to, |spoke| spoke.next).ok();
-        let mut flaws = Vec::new();
-        for pair in fan.windows(2).filter(|pair| pair[0].next == pair[1].next) {
-            flaws.push(Flaw::RepeatedEdge { from: vertex, to: pair[0].next });
-        }
-        for spoke in fan.iter().filter(|spoke| find(spoke.prev).is_none()) {
-            flaws.push(Flaw::OpenEdge { from: spoke.prev, to: vertex });
-        }
-        if flaws.is_empty() {
-            // Every way in has a way out; the walk is bounded, for a half-edge repeated at a neighbour can trap it.
-            let (mut at, mut steps) = (0, 0);
-            while steps < fan.len() && (at != 0 || steps == 0) {
-                at = find(fan[at].prev).unwrap_or(0);
-                steps += 1;
-            }
-            if at != 0 || steps < fan.len() {
-                flaws.push(Flaw::Pinched { vertex });
-            }
-        }
-        flaws
+        let twins = fan.windows(2).filter(|pair| pair[0].next == pair[1].next);
+        let repeated = twins.map(|pair| Flaw::RepeatedEdge { from: vertex, to: pair[0].next });
+        let ways_in = fan.iter().filter(|spoke| Self::find(fan, spoke.prev).is_none());
+        let open = ways_in.map(|spoke| Flaw::OpenEdge { from: spoke.prev, to: vertex });
+        let flaws: Vec<Flaw> = repeated.chain(open).collect();
+        if flaws.is_empty() { vec![Flaw::Pinched { vertex }] } else { flaws }
     }
 
     /// Number of pieces that share no vertex.
@@ -247,21 +260,13 @@ impl Fans {
     }
 }
 
-fn corner(mesh: &Mesh, index: u32) -> [f32; 3] {
-    let at = index as usize * 3;
-    [mesh.positions[at], mesh.positions[at + 1], mesh.positions[at + 2]]
-}
-
-fn sub(a: [f64; 3], b: [f64; 3]) -> [f64; 3] {
-    [a[0] - b[0], a[1] - b[1], a[2] - b[2]]
-}
-
-fn cross(a: [f64; 3], b: [f64; 3]) -> [f64; 3] {
-    [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]]
-}
-
-fn dot(a: [f64; 3], b: [f64; 3]) -> f64 {
-    a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
+/// The way from `apex` to `point`, exact but for one rounding.
+fn away(point: [f32; 3], apex: [f32; 3]) -> [f64; 3] {
+    [
+        f64::from(point[0]) - f64::from(apex[0]),
+        f64::from(point[1]) - f64::from(apex[1]),
+        f64::from(point[2]) - f64::from(apex[2]),
+    ]
 }
 
 #[cfg(test)]
