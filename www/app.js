@@ -125,7 +125,7 @@ export class App {
     } else if (answer.kind === "noMesh") {
       this.say(`mesh ${answer.run}`, { kind: "trouble", text: `${answer.run}: ${answer.message}` });
     } else if (answer.kind === "sameMesh") this.say(`mesh ${answer.run}`, undefined);
-    else this.root.dataset.done = String(answer.edition);
+    if (answer.kind === "done" || answer.kind === "problems") this.root.dataset.answered = String(answer.edition);
     this.redraw();
   }
 
@@ -218,6 +218,8 @@ export class App {
     const failed = keepDesign(this.store.design);
     this.notices.say("storage", failed ? { kind: "trouble", text: failed } : undefined);
     this.link.show(this.text, TO_LOOK_AT);
+    // For the tests: which edition the engine was given, and which it has answered.
+    this.root.dataset.sent = String(this.link.edition);
     clearTimeout(this.#slow);
     this.#slow = setTimeout(() => {
       if (this.#answered === this.link.edition) return;

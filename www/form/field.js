@@ -190,7 +190,7 @@ function framed(sheet, pointer, quantity, how, control) {
 /** @param {Quantity} quantity */
 function rangeHint(quantity) {
   const words = rangeWords(quantity);
-  return words ? `Takes ${words}.` : "";
+  return words ? `Can be ${words}.` : "";
 }
 
 /**

@@ -49,13 +49,15 @@ export function isBad(sheet, pointer) {
  * A finding in words: how bad, what, where the limit comes from, and a button that mends it.
  * @param {Sheet} sheet
  * @param {Finding} finding
+ * @param {boolean} [inFull] with what it means and where its limit comes from
  */
-export function findingBody(sheet, finding) {
+export function findingBody(sheet, finding, inFull = false) {
   const { severity, message, source, fix } = finding;
+  const meaning = sheet.words.findingMeaning(finding.code);
   return html`${mark(severity)}
     <div>
       <p><b>${SEVERITY[severity]}:</b> ${message}</p>
-      ${source ? html`<p class="source">Limit from: ${source}</p>` : nothing}
+      ${inFull && meaning ? html`<p class="source">${meaning}${source ? ` Limit from: ${source}.` : ""}</p>` : nothing}
       ${fix && fix.length > 0
         ? html`<button type="button" class="fix" ?disabled=${!sheet.fresh} @click=${() => sheet.act.applyFix(finding)}>
             Apply this fix<span class="fix-words">: ${fixWords(sheet, fix)}</span>

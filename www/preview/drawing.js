@@ -21,7 +21,8 @@ const SIDES = [
  */
 export function drawing(scene, words, selected) {
   const bounds = scene?.bounds;
-  if (!scene || !bounds) return html`<p class="nothing">Nothing to draw yet: state two ports and a run between them.</p>`;
+  const empty = !scene || scene.ports.length + scene.runs.length + scene.keep_outs.length === 0;
+  if (empty || !bounds) return html`<p class="nothing">Nothing to draw yet: state two ports and a run between them.</p>`;
   // One scale for all three views: the largest extent of the design, and room round it.
   const most = Math.max(20, ...bounds.max.map((high, axis) => high - bounds.min[axis]));
   return html`<div class="drawing" role="img" aria-label=${words}>

@@ -28,7 +28,7 @@ export function findingsList(sheet, problems, findings) {
     return html`<p class="all-fine">${mark("fine")} Nothing found against these runs.</p>`;
   }
   return html`<ul class="notes" data-stale=${!sheet.fresh}>${sorted.map((finding) => html`<li class="note ${finding.severity}">
-    ${findingBody(sheet, finding)} ${goTo(sheet, finding.where)}</li>`)}</ul>`;
+    ${findingBody(sheet, finding, true)} ${goTo(sheet, finding.where)}</li>`)}</ul>`;
 }
 
 /**

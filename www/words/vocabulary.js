@@ -3,7 +3,7 @@
 
 /**
  * @typedef {{ key: string, label: string, unit: string, hint: string, min?: number | null, max?: number | null,
- *   min_open?: boolean, max_open?: boolean, step?: number | null, default?: unknown, kind?: string }} Quantity
+ *   min_open?: boolean, max_open?: boolean, step?: number | null, range?: string | null, default?: unknown, kind?: string }} Quantity
  */
 /**
  * @typedef {{ quantities: Record<string, Quantity>, findings?: Record<string, { title: string, meaning: string }>,
@@ -49,25 +49,26 @@ export class Vocabulary {
     return this.#table.findings?.[code]?.title ?? spaced(code);
   }
 
+  /**
+   * What a finding means for the builder.
+   * @param {string} code
+   */
+  findingMeaning(code) {
+    return this.#table.findings?.[code]?.meaning ?? "";
+  }
+
   get cautions() {
     return this.#table.cautions ?? [];
   }
 }
 
 /**
- * The range of a quantity in words: "0.5 to 500 mm", "above 0, below 180°".
+ * The range of a quantity in words; none where it is only the engine's guard against nonsense.
  * @param {Quantity} quantity
  */
-export function rangeWords(quantity) {
-  const { min, max, unit } = quantity;
-  if (typeof min !== "number" || typeof max !== "number") return "";
-  // A million either way is the engine's guard against nonsense, not something a builder wants to read.
-  if (min <= -1e6 && max >= 1e6) return "";
-  const open = quantity.min_open || quantity.max_open;
-  const words = open
-    ? `${quantity.min_open ? "above" : "from"} ${min}, ${quantity.max_open ? "below" : "up to"} ${max}`
-    : `${min} to ${max}`;
-  return unit === "°" ? `${words}°` : `${words} ${unit}`.trim();
+export function rangeWords({ min, max, range }) {
+  if (typeof min !== "number" || typeof max !== "number" || (min <= -1e6 && max >= 1e6)) return "";
+  return range ?? "";
 }
 
 /**
