@@ -98,9 +98,10 @@ impl Solid {
                 Vec3::from_fn(|k, _| if direction[k] >= 0.0 { bounds.max[k] } else { bounds.min[k] })
             }
             Self::Cylinder { centre, axis, half_length, radius } => {
-                let along = direction.dot(axis);
-                let across = direction - axis * along;
-                let rim = if across.norm() > 0.0 { unit(&across) * *radius } else { across };
+                let (along, across) = parts(direction, axis);
+                // Square to a cap all of it is equally far; less than rounding aside is no direction.
+                let aside = across.norm() > 1e-14 * along.abs();
+                let rim = if aside { unit(&across) * *radius } else { Vec3::zeros() };
                 centre + axis * half_length.copysign(along) + rim
             }
         }
@@ -129,10 +130,16 @@ impl Solid {
     /// Along and across a cylinder's axis, from its centre.
     fn split(&self, p: &Vec3) -> (f64, Vec3) {
         let Self::Cylinder { centre, axis, .. } = self else { return (0.0, Vec3::zeros()) };
-        let offset = p - centre;
-        let along = offset.dot(axis);
-        (along, offset - axis * along)
+        parts(&(p - centre), axis)
     }
+}
+
+/// The parts of `v` along and across a unit axis. Projecting twice keeps a small part across free of rounding from a
+/// large one along.
+fn parts(v: &Vec3, axis: &Vec3) -> (f64, Vec3) {
+    let along = v.dot(axis);
+    let across = v - axis * along;
+    (along, across - axis * across.dot(axis))
 }
 
 /// How far `p` is beyond the nearer face in each coordinate; below zero inside.
