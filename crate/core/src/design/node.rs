@@ -17,7 +17,7 @@ const KEPT_ITEMS: usize = MOST_STATIONS;
 /// Keys of an object that are kept: several times what any part of a design has.
 const KEPT_KEYS: usize = 64;
 /// Values of a text that are kept; 200 runs of 2,000 corners with own radii have 2,400,000.
-pub(super) const MOST_VALUES: usize = 3_000_000;
+const MOST_VALUES: usize = 3_000_000;
 
 /// A JSON value.
 #[derive(Debug, Clone, PartialEq)]
@@ -179,6 +179,8 @@ impl<'de> Visitor<'de> for Seed<'_> {
             }
         }
         let count = entries.len();
+        // A large design is hundreds of thousands of objects with one key each; spare room in each would add up.
+        entries.shrink_to_fit();
         Ok(Node::Object { entries, count })
     }
 }

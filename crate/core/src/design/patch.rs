@@ -3,13 +3,15 @@
 use json_patch::{Patch, PatchErrorKind, PatchOperation};
 use serde_json::Value;
 
-use super::node::{self, MOST_VALUES};
+use super::node;
 use super::{Design, Refusal, canonical, parse, wording};
 
 /// Longest patch that is looked at, bytes.
 const LONGEST_PATCH: usize = 1024 * 1024;
 /// Most steps of a patch.
 const MOST_STEPS: usize = 1_000;
+/// Most values of a text that is changed by a patch, and of what becomes of it: a library's tree is larger than ours.
+const MOST_VALUES: usize = 1_000_000;
 /// Deepest nesting that a step may build; a text may have no more either.
 const DEEPEST: usize = 127;
 
@@ -28,7 +30,11 @@ pub fn patched(text: &str, patch: &str) -> Result<String, Refusal> {
     let steps = steps(patch)?;
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     let mut document: Value = serde_json::from_str(text).map_err(|error| Refusal::at("", error.to_string()))?;
+    as_floats(&mut document);
     let mut values = size(&document).values;
+    if values > MOST_VALUES {
+        return Err(Refusal::at("", "The design is too large to be changed step by step; change its text."));
+    }
     for (index, step) in steps.iter().enumerate() {
         values += added(&document, step).ok_or_else(|| failed(index, step, "it would make the design too large"))?;
         if values > MOST_VALUES {
@@ -44,14 +50,33 @@ fn steps(patch: &str) -> Result<Vec<PatchOperation>, Refusal> {
     if patch.len() > LONGEST_PATCH {
         return Err(Refusal::at("", "The change is too long; at most 1 MiB is possible."));
     }
-    let Patch(steps) = serde_json::from_str(patch).map_err(|error| {
+    let Patch(mut steps) = serde_json::from_str(patch).map_err(|error| {
         Refusal::at("", format!("The change is no JSON Patch, a list of steps such as \
             [{{ \"op\": \"replace\", \"path\": \"/clearance\", \"value\": 2 }}]: {error}."))
     })?;
     if steps.len() > MOST_STEPS {
         return Err(Refusal::at("", format!("The change has {} steps; at most 1,000 are possible.", steps.len())));
     }
+    for step in &mut steps {
+        if let PatchOperation::Test(test) = step {
+            as_floats(&mut test.value);
+        }
+    }
     Ok(steps)
+}
+
+/// Every number as a float: a `test` is of values (RFC 6902, section 4.6), and 8 is 8.0.
+fn as_floats(value: &mut Value) {
+    match value {
+        Value::Number(number) => {
+            if let Some(float) = number.as_f64().and_then(serde_json::Number::from_f64) {
+                *number = float;
+            }
+        }
+        Value::Array(items) => items.iter_mut().for_each(as_floats),
+        Value::Object(entries) => entries.values_mut().for_each(as_floats),
+        _ => {}
+    }
 }
 
 fn failed(index: usize, step: &PatchOperation, why: &str) -> Refusal {

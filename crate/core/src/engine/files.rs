@@ -58,12 +58,12 @@ pub fn file_name(text: &str, request: &str) -> Result<String, Refusal> {
 }
 
 /// The design's name, or what stands for it.
-fn title(stages: &Stages) -> &str {
+fn title<'a>(stages: &'a Stages<'_>) -> &'a str {
     let name = stages.design.name.trim();
     if name.is_empty() { "tubes" } else { name }
 }
 
-fn all_meshes(stages: &Stages, deviation: f64) -> Result<Vec<(usize, Mesh)>, Refusal> {
+fn all_meshes(stages: &Stages<'_>, deviation: f64) -> Result<Vec<(usize, Mesh)>, Refusal> {
     let made = stages.made();
     if made.is_empty() {
         let message = "No run of the design can be made yet, so there is nothing to put in the file. See the findings.";
@@ -72,12 +72,12 @@ fn all_meshes(stages: &Stages, deviation: f64) -> Result<Vec<(usize, Mesh)>, Ref
     made.into_iter().map(|run| Ok((run, stages.mesh(run, deviation)?))).collect()
 }
 
-fn named<'a>(stages: &'a Stages, meshes: &'a [(usize, Mesh)]) -> Vec<NamedMesh<'a>> {
+fn named<'a>(stages: &'a Stages<'_>, meshes: &'a [(usize, Mesh)]) -> Vec<NamedMesh<'a>> {
     meshes.iter().map(|(run, mesh)| NamedMesh { name: &stages.design.runs[*run].name, mesh }).collect()
 }
 
 impl Request {
-    fn read(text: &str, stages: &Stages) -> Result<Self, Refusal> {
+    fn read(text: &str, stages: &Stages<'_>) -> Result<Self, Refusal> {
         const EXAMPLE: &str = "{ \"kind\": \"stl\", \"run\": \"pump to block\", \"deviation\": 0.01 }";
         let refused = |path: &str, message: String| Err(Refusal::at(path, message));
         let Ok(Value::Object(keys)) = serde_json::from_str::<Value>(text) else {
@@ -99,7 +99,7 @@ impl Request {
     }
 }
 
-fn run(kind: Kind, keys: &Map<String, Value>, stages: &Stages) -> Result<Option<usize>, Refusal> {
+fn run(kind: Kind, keys: &Map<String, Value>, stages: &Stages<'_>) -> Result<Option<usize>, Refusal> {
     let whole = matches!(kind, Kind::Design | Kind::All);
     match keys.get("run") {
         None | Some(Value::Null) if kind == Kind::Stl => {

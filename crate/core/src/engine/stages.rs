@@ -10,7 +10,9 @@ use crate::quantity::{LEAST_DEVIATION, MOST_DEVIATION, MOST_TUBE};
 
 /// A design with everything placed and every centreline drawn.
 #[derive(Debug, Clone)]
-pub struct Stages {
+pub struct Stages<'t> {
+    /// The text, as given.
+    pub text: &'t str,
     /// What the builder stated.
     pub design: Design,
     /// Ports, fittings and ends, placed.
@@ -19,16 +21,16 @@ pub struct Stages {
     pub lines: Vec<RunLine>,
 }
 
-impl Stages {
+impl<'t> Stages<'t> {
     /// Reads a text and takes it through the stages.
     ///
     /// # Errors
     /// A text that is no design, or one with more than 100 m of tube.
-    pub fn of(text: &str) -> Result<Self, Refusal> {
+    pub fn of(text: &'t str) -> Result<Self, Refusal> {
         let design = design::parse(text)?;
         let layout = layout::place(&design);
         let lines = centreline::lines(&design, &layout);
-        let stages = Self { design, layout, lines };
+        let stages = Self { text, design, layout, lines };
         stages.within_bounds()?;
         Ok(stages)
     }

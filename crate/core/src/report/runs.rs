@@ -51,7 +51,7 @@ struct Row {
 }
 
 impl<'a> RunReport<'a> {
-    pub(super) fn of(stages: &'a Stages, run: usize) -> Self {
+    pub(super) fn of(stages: &'a Stages<'_>, run: usize) -> Self {
         let stated = &stages.design.runs[run];
         let (Some(line), true) = (&stages.lines[run].line, stages.is_made(run)) else {
             return Self::not_made(&stated.name);

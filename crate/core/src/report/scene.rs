@@ -18,7 +18,7 @@ const DRAWN_TO: f64 = 0.05;
 const WIDEST_STEP: f64 = core::f64::consts::PI / 12.0;
 
 /// The scene as JSON text, coordinates mm in the builder's datum.
-pub fn scene(stages: &Stages) -> String {
+pub fn scene(stages: &Stages<'_>) -> String {
     let design = &stages.design;
     let ports = || design.ports.iter().zip(&stages.layout.ports);
     let scene = Scene {
@@ -114,7 +114,7 @@ impl<'a> KeepOutDrawn<'a> {
 }
 
 impl<'a> RunDrawn<'a> {
-    fn of(stages: &'a Stages, run: usize) -> Self {
+    fn of(stages: &'a Stages<'_>, run: usize) -> Self {
         let (stated, line) = (&stages.design.runs[run], &stages.lines[run]);
         Self {
             name: &stated.name,
@@ -156,7 +156,7 @@ fn rest_of(piece: &Piece) -> Vec<[f64; 3]> {
 }
 
 /// The box round everything that is drawn; where that is nothing, a hand's breadth at the datum.
-fn round(stages: &Stages) -> Bounds {
+fn round(stages: &Stages<'_>) -> Bounds {
     let ports = stages.layout.ports.iter().map(|port| Bounds { min: port.seat, max: port.seat });
     let collars = stages.layout.ports.iter().flat_map(|port| &port.collars).map(|collar| {
         cylinder(&collar.from, &collar.to, collar.radius)

@@ -1,11 +1,11 @@
 //! A finding as the report tells it.
 
 use serde::Serialize;
-use serde_json::Value;
 
+use super::fix::Step;
 use super::numbers::unsigned_zero;
 use crate::check::words::{message, severity_name};
-use crate::check::{Finding, PatchStep};
+use crate::check::Finding;
 
 /// The contract's keys of a finding, and the point to show it at.
 #[derive(Serialize)]
@@ -24,18 +24,8 @@ pub(super) struct FindingReport {
     fix: Option<Vec<Step>>,
 }
 
-/// A step of a JSON Patch; RFC 6902 wants no `value` in a `remove`.
-#[derive(Serialize)]
-struct Step {
-    op: &'static str,
-    path: String,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    value: Option<Value>,
-}
-
 impl FindingReport {
-    pub(super) fn of(finding: &Finding) -> Self {
-        let step = |step: &PatchStep| Step { op: step.op, path: step.path.clone(), value: step.value.clone() };
+    pub(super) fn of(finding: &Finding, fix: Option<Vec<Step>>) -> Self {
         Self {
             code: finding.code,
             severity: severity_name(finding.severity),
@@ -47,7 +37,7 @@ impl FindingReport {
             limit: finding.limit.map(unsigned_zero),
             unit: finding.unit,
             source: finding.source,
-            fix: finding.fix.as_ref().map(|steps| steps.iter().map(step).collect()),
+            fix,
         }
     }
 }
