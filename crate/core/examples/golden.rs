@@ -1,0 +1,142 @@
+//! Writes what the native engine answers to many calls, so that the module built for the page can be held against it.
+//!
+//!     cargo run --release --example golden -- OUT TEXT...
+//!
+//! The texts are the given files (folders: every file in them) and the demo designs that ship. OUT gets `calls.json`,
+//! a list of `{ "text", "call", "args", "answer" | "refused" }`; `text` and `answer` name files beside it.
+
+use serde_json::{Value, json};
+use std::fs;
+use std::path::{Path, PathBuf};
+use tubewright_core::design::Refusal;
+use tubewright_core::engine;
+use tubewright_core::mesh::Mesh;
+
+const DEVIATIONS: [f64; 2] = [0.01, 0.05];
+
+type Fault = Box<dyn std::error::Error>;
+
+fn main() -> Result<(), Fault> {
+    let mut args = std::env::args_os().skip(1).map(PathBuf::from);
+    let folder = args.next().ok_or("name a folder to write into, then the texts")?;
+    fs::create_dir_all(&folder)?;
+    let mut record = Record { folder, calls: Vec::new(), files: 0 };
+    record.plain()?;
+    for text in demos()? {
+        record.design(text)?;
+    }
+    for path in args {
+        for file in files(&path)? {
+            // The engine takes text; what is not UTF-8 never reaches it.
+            if let Ok(text) = fs::read_to_string(&file) {
+                record.design(text)?;
+            }
+        }
+    }
+    let calls = serde_json::to_string_pretty(&record.calls)?;
+    fs::write(record.folder.join("calls.json"), calls)?;
+    println!("{} calls recorded", record.calls.len());
+    Ok(())
+}
+
+struct Record {
+    folder: PathBuf,
+    calls: Vec<Value>,
+    files: usize,
+}
+
+impl Record {
+    /// The calls that take no design.
+    fn plain(&mut self) -> Result<(), Fault> {
+        self.keep(None, "vocabulary", json!([]), Ok(engine::vocabulary().into()))?;
+        self.keep(None, "presets", json!([]), Ok(engine::presets().into()))
+    }
+
+    /// Every call on one text.
+    fn design(&mut self, text: String) -> Result<(), Fault> {
+        let file = self.write("text", text.as_bytes())?;
+        let of = Some(file.as_str());
+        self.keep(of, "normalise", json!([]), engine::normalise(&text).map(String::into_bytes))?;
+        self.keep(of, "problems", json!([]), Ok(engine::problems(&text).into()))?;
+        self.keep(of, "scene", json!([]), engine::scene(&text).map(String::into_bytes))?;
+        let report = engine::report(&text);
+        self.keep(of, "report", json!([]), report.clone().map(String::into_bytes))?;
+        let report: Value = report.map_or(Value::Null, |text| serde_json::from_str(&text).unwrap_or_default());
+        for run in listed(&report, "/runs").iter().filter_map(|run| run["name"].as_str()) {
+            for deviation in DEVIATIONS {
+                let mesh = engine::tube_mesh(&text, run, deviation).map(|mesh| bytes(&mesh));
+                self.keep(of, "tubeMesh", json!([run, deviation]), mesh)?;
+            }
+            for kind in ["stl", "3mf"] {
+                self.file(of, &text, json!({ "kind": kind, "run": run, "deviation": 0.01 }))?;
+            }
+        }
+        for kind in ["3mf", "design", "all"] {
+            self.file(of, &text, json!({ "kind": kind, "deviation": 0.05 }))?;
+        }
+        for finding in listed(&report, "/findings").iter().filter(|finding| !finding["fix"].is_null()) {
+            let patch = finding["fix"].to_string();
+            let patched = engine::apply(&text, &patch).map(String::into_bytes);
+            self.keep(of, "apply", json!([patch]), patched)?;
+        }
+        Ok(())
+    }
+
+    fn file(&mut self, of: Option<&str>, text: &str, request: Value) -> Result<(), Fault> {
+        let request = request.to_string();
+        self.keep(of, "exportFile", json!([request]), engine::export_file(text, &request))?;
+        self.keep(of, "fileName", json!([request]), engine::file_name(text, &request).map(String::into_bytes))
+    }
+
+    fn keep(
+        &mut self,
+        text: Option<&str>,
+        call: &str,
+        args: Value,
+        answer: Result<Vec<u8>, Refusal>,
+    ) -> Result<(), Fault> {
+        let mut entry = json!({ "text": text, "call": call, "args": args });
+        match answer {
+            Ok(bytes) => entry["answer"] = self.write("answer", &bytes)?.into(),
+            Err(refusal) => entry["refused"] = json!({ "path": refusal.path, "message": refusal.message }),
+        }
+        self.calls.push(entry);
+        Ok(())
+    }
+
+    fn write(&mut self, kind: &str, bytes: &[u8]) -> Result<String, Fault> {
+        self.files += 1;
+        let name = format!("{kind}-{:05}", self.files);
+        fs::write(self.folder.join(&name), bytes)?;
+        Ok(name)
+    }
+}
+
+fn demos() -> Result<Vec<String>, Fault> {
+    let shipped: Value = serde_json::from_str(&engine::presets())?;
+    Ok(listed(&shipped, "/demos").iter().map(|demo| demo["design"].to_string()).collect())
+}
+
+fn listed<'a>(value: &'a Value, pointer: &str) -> &'a [Value] {
+    value.pointer(pointer).and_then(Value::as_array).map_or(&[], Vec::as_slice)
+}
+
+/// The file itself, or the files of a folder in the order of their names.
+fn files(path: &Path) -> Result<Vec<PathBuf>, Fault> {
+    if !path.is_dir() {
+        return Ok(vec![path.to_path_buf()]);
+    }
+    let mut found = Vec::new();
+    for entry in fs::read_dir(path)? {
+        found.push(entry?.path());
+    }
+    found.retain(|path| path.is_file());
+    found.sort();
+    Ok(found)
+}
+
+/// Positions, then indices, little-endian: as they lie in the arrays that the page gets.
+fn bytes(mesh: &Mesh) -> Vec<u8> {
+    let positions = mesh.positions.iter().flat_map(|value| value.to_le_bytes());
+    positions.chain(mesh.indices.iter().flat_map(|value| value.to_le_bytes())).collect()
+}
