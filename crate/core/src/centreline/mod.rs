@@ -4,6 +4,8 @@ mod approach;
 mod bounds;
 mod corners;
 mod link;
+mod link_equations;
+mod link_starts;
 mod pen;
 mod piece;
 mod run;
