@@ -6,6 +6,8 @@ is all that a constant radius needs. Only a slanted edge on an arc needs the arc
 """
 
 import numpy as np
+from scipy.optimize import minimize
+from scipy.spatial import KDTree
 
 # A point belongs to a piece when its foot is on it, give or take this much, mm.
 SEAM = 1e-6
@@ -123,6 +125,30 @@ class Skin:
         a /= np.linalg.norm(a, axis=1, keepdims=True)
         b = np.cross(tangent, a)
         return centre + r[:, None] * (np.cos(phi)[:, None] * a + np.sin(phi)[:, None] * b)
+
+    def own_gap(self):
+        """Room between parts of the tube that are not neighbours along it, mm; below 0 where it runs through itself.
+
+        No curve that bends no tighter than half the outer diameter brings points closer than that diameter while
+        they are less than half a turn of that circle apart along it (Schur), so those beyond are no neighbours.
+        """
+        step = self.section.outer / 8
+        s = np.linspace(0, self.line.length, int(self.line.length / step) + 2)
+        points, _ = self.line.at(s)
+        pairs = KDTree(points).query_pairs(2.5 * self.section.outer, output_type="ndarray")
+        i, j = pairs[np.abs(s[pairs[:, 0]] - s[pairs[:, 1]]) > np.pi * self.section.outer].T
+        if not i.size:
+            return np.inf
+        nearest = np.argsort(np.linalg.norm(points[i] - points[j], axis=1))[:40]
+        return min(self.refined_gap(s[i[k]], s[j[k]], step) for k in nearest)
+
+    def refined_gap(self, s, s2, step):
+        def gap(x):
+            x = np.clip(x, 0, self.line.length)
+            (a, b), _ = self.line.at(x)
+            return float(np.linalg.norm(a - b)) - 2 * self.section.outer
+        return minimize(gap, [s, s2], method="Nelder-Mead",
+                        options={"initial_simplex": [[s, s2], [s + step, s2], [s, s2 + step]], "xatol": 1e-9}).fun
 
     def bounds(self):
         """The exact box round the skin."""

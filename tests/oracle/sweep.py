@@ -63,33 +63,43 @@ def judge_run(folder, case, design, report, made):
             verdict.add("existence", [f"made, though there is no such tube: {reason}"])
         return verdict
     if not entry["made"]:
-        stops = [f["code"] for f in report["findings"] if f["severity"] == "stop" and f["run"] == made["name"]]
-        verdict.measured["stops"] = stops
-        if not stops:
+        verdict.measured["stops"] = [f["code"] for f in report["findings"] if is_stop(f, made["name"])]
+        if not verdict.measured["stops"]:
             verdict.add("existence", ["not made, and no finding says why"])
         return verdict
     verdict.add("report", numbers_of_report.faults_of(run, entry, design, skin))
+    gap = skin.own_gap()
+    if gap < -made["deviation"] and not any(is_stop(f, made["name"], "meets_itself") for f in report["findings"]):
+        verdict.add("existence", [f"runs through itself by {-gap} mm, and no finding says so"])
+    if not made.get("stl") or not made.get("3mf"):
+        verdict.add("existence", ["made, but no file of it was written"])
+        return verdict
     triangles, faults = stl.read((folder / made["stl"]).read_bytes())
     verdict.add("stl", faults)
     if not faults:
         corners, faces = solids.welded(triangles)
-        judge_mesh(verdict, corners, faces, skin, made["deviation"], rng)
+        judge_mesh(verdict, corners, faces, skin, made["deviation"], rng, gap > made["deviation"])
         judge_three_mf(verdict, (folder / made["3mf"]).read_bytes(), made["name"], triangles)
     return verdict
 
 
-def judge_mesh(verdict, corners, faces, skin, allowed, rng, samples=SKIN_SAMPLES):
-    """All judges of one mesh against the exact skin."""
+def is_stop(finding, run, code=None):
+    return finding["severity"] == "stop" and finding["run"] == run and code in (None, finding["code"])
+
+
+def judge_mesh(verdict, corners, faces, skin, allowed, rng, clear=True):
+    """All judges of one mesh against the exact skin; a tube not `clear` of itself is let cross itself."""
     verdict.add("solid", solids.by_trimesh(corners, faces))
     faults, error = solids.by_manifold(corners, faces, skin.section.material_volume())
     verdict.add("solid", faults)
-    verdict.add("crossing", solids.by_cgal(corners, faces))
+    if clear:
+        verdict.add("crossing", solids.by_cgal(corners, faces))
     faults, height = solids.by_area(corners, faces)
     verdict.add("crossing", faults)
     out, at = deviation.mesh_to_skin(corners, faces, skin, rng)
     if not out <= allowed * (1 + 1e-9):
         verdict.add("deviation", [f"the mesh leaves the skin by {out} mm at {at.tolist()}, allowed {allowed}"])
-    back, at = deviation.skin_to_mesh(corners, faces, skin, samples, rng)
+    back, at = deviation.skin_to_mesh(corners, faces, skin, SKIN_SAMPLES, rng)
     if not back <= allowed * (1 + 1e-9):
         verdict.add("deviation", [f"the skin leaves the mesh by {back} mm at {at.tolist()}, allowed {allowed}"])
     low, high = skin.bounds()
