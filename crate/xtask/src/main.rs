@@ -1,5 +1,6 @@
 //! Builds, serves, tests and measures the project: `cargo xtask help`.
 
+mod bench;
 mod engine_module;
 mod install;
 mod place;
@@ -24,6 +25,7 @@ cargo xtask serve                build, then serve it on 127.0.0.1:8080, or on a
       --no-build                 what is in target/site/ as it is
       --open                     and open it in the browser
 cargo xtask lint                 formatting, clippy, types
+cargo xtask bench                times and memory, beside general-purpose libraries on the same tubes
 cargo xtask test                 everything that proves the project; installs what it needs and says so
 ";
 
@@ -61,6 +63,7 @@ fn run(args: &[&str]) -> Result<()> {
         }
         ["build"] => site::build().map(|site| println!("built {}", site.display())),
         ["serve", options @ ..] => serve::serve(options),
+        ["bench"] => bench::bench(),
         ["lint"] => test::test(&["lint"]),
         ["test", parts @ ..] => test::test(parts),
         [other, ..] => bail!("there is no `{other}`; this is what there is:\n{HELP}"),

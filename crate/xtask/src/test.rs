@@ -2,7 +2,7 @@
 
 use crate::program::Program;
 use crate::step::Tally;
-use crate::{install, place, site, types, wasm_facts};
+use crate::{install, place, site, tree, types, wasm_facts};
 use anyhow::{Context, Result, bail};
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -95,8 +95,10 @@ fn page(tally: &mut Tally) {
     tally.step("module", "size, imports and features of engine_bg.wasm; size of every file", wasm_facts::check);
     tally.step("golden", "the native engine's bytes, for comparison", || {
         let folder = place::target("golden");
-        crate::tree::remove(&folder)?;
-        native("golden", &[&folder.to_string_lossy()])
+        tree::remove(&folder)?;
+        let texts = ["crate/xtask/bench/desk.json", "crate/xtask/bench/long.json", "tests/corpus", "tests/fuzz/corpus"];
+        let there: Vec<&str> = texts.into_iter().filter(|text| place::at(text).exists()).collect();
+        native("golden", &[&[&*folder.to_string_lossy()][..], &there].concat()).run()
     });
     tally.step("engine", "the built engine under node: contract, and the same bytes as native", || {
         node_tests(&place::at("tests/page"), None)
@@ -142,7 +144,7 @@ fn node_tests(folder: &Path, chromium: Option<&Path>) -> Result<()> {
     if files.is_empty() {
         bail!("{} holds no tests", folder.display());
     }
-    let node = install::node().args(["--test"]).args(&files).within(place::root());
+    let node = install::node().args(["--test", "--test-reporter", "spec"]).args(&files).within(place::root());
     match chromium {
         Some(path) => node.env("CHROMIUM", path).run(),
         None => node.run(),
@@ -150,14 +152,18 @@ fn node_tests(folder: &Path, chromium: Option<&Path>) -> Result<()> {
 }
 
 /// An example of the core, optimised: the engine as a native program.
-pub fn native(example: &str, args: &[&str]) -> Result<()> {
+pub fn native(example: &str, args: &[&str]) -> Program {
     let build = ["run", "--quiet", "--release", "--package", "tubewright-core", "--example", example, "--"];
-    cargo(&[&build, args].concat())
+    cargo_program(&[&build, args].concat())
+}
+
+fn cargo(args: &[&str]) -> Result<()> {
+    cargo_program(args).run()
 }
 
 /// The cargo that runs xtask.
-pub fn cargo(args: &[&str]) -> Result<()> {
+fn cargo_program(args: &[&str]) -> Program {
     let command = Command::new(std::env::var_os("CARGO").unwrap_or("cargo".into()));
     let install = "install Rust with rustup, then `rustup component add rustfmt clippy`";
-    Program::of(command, install).args(args).within(place::root()).run()
+    Program::of(command, install).args(args).within(place::root())
 }

@@ -1,0 +1,165 @@
+//! The measurements: the engine native and in WebAssembly beside general-purpose libraries, on the same tubes in one go.
+//!
+//! Only ratios carry from machine to machine. "Total" is from the design's text to the bytes of an STL file, by the
+//! three calls that an edit and a download make: report, mesh, file; for a library it is build, tessellate, write.
+
+use crate::program::Program;
+use crate::step::{remark, step};
+use crate::test::native;
+use crate::{install, place, site};
+use anyhow::{Context, Result, bail};
+use serde_json::{Map, Value};
+
+const DESIGNS: [&str; 3] = ["three-corners", "desk", "long"];
+const DEVIATIONS: [&str; 2] = ["0.01", "0.05"];
+const REPEATS: &str = "101";
+
+/// Everything measured in this run.
+struct Measured {
+    native: Value,
+    wasm: Value,
+    /// By deviation: library, design, numbers.
+    libraries: Map<String, Value>,
+}
+
+/// Measures, prints the table, and is an error when a figure that the project promises is missed.
+pub fn bench() -> Result<()> {
+    site::build()?;
+    let designs: Vec<String> =
+        DESIGNS.iter().map(|name| place::at("crate/xtask/bench").join(name).with_extension("json")).map(text).collect();
+    let native = step("native", "the engine as a native program, optimised", || {
+        let args: Vec<&str> = [REPEATS].into_iter().chain(designs.iter().map(String::as_str)).collect();
+        answer(native("timing", &args).quietly()?)
+    })?;
+    let wasm = step("wasm", "the built engine under node", || {
+        let script = place::at("crate/xtask/bench/wasm.mjs");
+        answer(install::node().args([&script]).args([REPEATS]).args(&designs).quietly()?)
+    })?;
+    let libraries = step("libraries", "general-purpose libraries on the same tubes", || {
+        let python = install::python(&place::at("tests/oracle/requirements.txt"))?;
+        let mut table = Map::new();
+        for deviation in DEVIATIONS {
+            let bench = Program::new(&python, "").args(["bench.py", "--deviation", deviation]).args(&designs);
+            table.insert(deviation.to_string(), answer(bench.within(place::at("tests/oracle")).quietly()?)?);
+        }
+        Ok(table)
+    })?;
+    let measured = Measured { native, wasm, libraries };
+    measured.print();
+    measured.judge()
+}
+
+fn text(path: std::path::PathBuf) -> String {
+    path.to_string_lossy().into_owned()
+}
+
+fn answer(text: String) -> Result<Value> {
+    serde_json::from_str(&text).with_context(|| format!("no JSON: {text}"))
+}
+
+impl Measured {
+    fn print(&self) {
+        println!("\n{:<30}{:>12}{:>12}{:>12}{:>13}", "", "total ms", "times ours", "triangles", "error mm");
+        for design in DESIGNS {
+            for deviation in DEVIATIONS {
+                println!("{design}, {deviation} mm asked for");
+                let ours = total(&self.wasm[design][deviation]);
+                let triangles = &self.wasm[design][deviation]["triangles"];
+                for (name, side) in [("engine, native", &self.native), ("engine, WebAssembly", &self.wasm)] {
+                    let row = &side[design][deviation];
+                    let time = total(row);
+                    println!("  {name:<28}{time:>12.2}{:>12.2}{triangles:>12}{:>13}", time / ours, "");
+                    let part = |key: &str| row[key].as_f64().unwrap_or(f64::NAN);
+                    let [report, mesh, file] = ["report_ms", "mesh_ms", "stl_ms"].map(part);
+                    println!("    report {report:.2}, mesh {mesh:.2}, STL {file:.2}");
+                }
+                for (library, row) in self.rows(design, deviation) {
+                    let time = row["median_s"].as_f64().unwrap_or(f64::NAN) * 1e3;
+                    let error = row["error_mm"].as_f64().unwrap_or(f64::NAN);
+                    let ratio = time / ours;
+                    println!("  {library:<28}{time:>12.2}{ratio:>12.1}{:>12}{error:>13.4}", row["triangles"]);
+                }
+            }
+        }
+    }
+
+    /// The promised figures, all about the desk tube at 0.01 mm.
+    fn judge(&self) -> Result<()> {
+        let desk = &self.wasm["desk"]["0.01"];
+        let of = |key: &str| desk[key].as_f64().unwrap_or(f64::NAN);
+        let ours = total(desk);
+        let library = |name: &str| {
+            let found = self.rows("desk", "0.01").find(|(library, _)| *library == name);
+            found.and_then(|(_, row)| row["median_s"].as_f64()).unwrap_or(f64::NAN) * 1e3 / ours
+        };
+        let figures = [
+            Figure::at_most("report and mesh in WebAssembly, ms", of("report_ms") + of("mesh_ms"), 6.0),
+            Figure::at_most("report, mesh and STL in WebAssembly, ms", ours, 12.0),
+            Figure::at_least("times faster than OpenCASCADE at what it holds", library("OpenCASCADE, as held"), 50.0),
+            Figure::at_least("times faster than manifold3d's warp", library("manifold3d warp"), 10.0),
+            Figure::at_most("triangles", of("triangles"), 55_000.0),
+            Figure::at_most("volume error, relative", of("volume_error"), 1e-5),
+            Figure::at_most("growth of WebAssembly's memory, MiB", of("growth_mib"), 20.0),
+        ];
+        println!("\nfigures promised for the desk tube at 0.01 mm");
+        let missed = figures.iter().filter(|figure| !figure.said()).count();
+        println!("{} passed, {missed} failed", figures.len() - missed);
+        match missed {
+            0 => Ok(()),
+            _ => bail!("{missed} of the promised figures are missed"),
+        }
+    }
+
+    fn rows<'a>(&'a self, design: &'a str, deviation: &str) -> impl Iterator<Item = (&'a str, &'a Value)> {
+        let table = self.libraries.get(deviation).and_then(Value::as_object);
+        let rows = table.into_iter().flatten().map(move |(library, rows)| (library.as_str(), &rows[design]));
+        rows.filter(|(_, row)| !row.is_null())
+    }
+}
+
+/// From text to STL bytes, ms.
+fn total(row: &Value) -> f64 {
+    ["report_ms", "mesh_ms", "stl_ms"].iter().map(|key| row[*key].as_f64().unwrap_or(f64::NAN)).sum()
+}
+
+/// One promised figure; a number that could not be had keeps no promise.
+struct Figure {
+    what: &'static str,
+    value: f64,
+    limit: f64,
+    least: bool,
+}
+
+impl Figure {
+    fn at_most(what: &'static str, value: f64, limit: f64) -> Self {
+        Self { what, value, limit, least: false }
+    }
+
+    fn at_least(what: &'static str, value: f64, limit: f64) -> Self {
+        Self { what, value, limit, least: true }
+    }
+
+    fn holds(&self) -> bool {
+        if self.least { self.value >= self.limit } else { self.value <= self.limit }
+    }
+
+    fn said(&self) -> bool {
+        let (holds, bound) = (self.holds(), if self.least { "at least" } else { "at most" });
+        let verdict = if holds { "pass" } else { "FAIL" };
+        let value = if self.value.abs() < 1e-3 { format!("{:.1e}", self.value) } else { format!("{:.2}", self.value) };
+        remark(format!("{verdict}  {:<48} {value:>10}, {bound} {}", self.what, self.limit));
+        holds
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_figure_that_could_not_be_had_is_missed() {
+        assert!(Figure::at_most("", 1.0, 2.0).holds() && Figure::at_least("", 3.0, 2.0).holds());
+        assert!(!Figure::at_most("", 3.0, 2.0).holds() && !Figure::at_least("", 1.0, 2.0).holds());
+        assert!(!Figure::at_most("", f64::NAN, 2.0).holds() && !Figure::at_least("", f64::NAN, 2.0).holds());
+    }
+}
