@@ -35,6 +35,6 @@ fn of_run(run: &OneRun<'_>) -> Option<Finding> {
         .at(&farthest)
         .value(reach, "mm")
         .limit(limit, GEOMETRY)
-        .word("moved", words::number(moved, "mm"));
+        .word("moved", words::at_least(moved * 1e3, "µm"));
     Some(finding)
 }

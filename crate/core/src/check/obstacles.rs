@@ -9,6 +9,9 @@ use crate::design::Coordinate;
 use crate::distance::Budget;
 use crate::layout::Vec3;
 
+/// Steps in which a moved corner settles, or does not.
+const SETTLING: u32 = 50;
+
 /// `corners_too_close`, `lead_too_short`, `corner_out_of_reach`, `turns_back`, `same_point`, `link_too_tight`: all stop
 /// the run, but a link that exists and only loops is one to take care over.
 pub(super) fn findings(subject: Subject<'_>, _: &mut Budget) -> Vec<Finding> {
@@ -42,6 +45,8 @@ fn corners_too_close(
     largest: f64,
 ) -> Finding {
     let least = least_radius(run);
+    // Both bends are held to one radius then, and what they need grows with it.
+    let apart = if largest > 0.0 { least * room / largest } else { need };
     let largest = down(largest);
     let stations = || ends.into_iter().flatten();
     let place = ends[1].or(ends[0]).map_or(run.at("/route"), |station| run.station(station, ""));
@@ -59,8 +64,6 @@ fn corners_too_close(
         .word("after", name(ends[1], false))
         .word("asked", words::number(asked, "mm"));
     if largest < least {
-        // Both bends are then held to one radius, and what they need grows with it.
-        let apart = up(if largest > 0.0 { least * room / largest } else { need });
         return finding.word("apart", words::at_least(apart, "mm"));
     }
     let own = stations()
@@ -98,15 +101,42 @@ fn lead_too_short(
         .value(left, "mm")
         .limit(lead, STATED)
         .word("corner", run.station_name(station))
-        .word("port", run.port_name(at_start))
-        .word("further", words::at_least(lead - left, "mm"));
-    let further = moved_out(run, at_start, station, up(lead - left));
+        .word("port", run.port_name(at_start));
+    let further = further_out(run, at_start, station).map(up);
+    let finding = match further {
+        Some(further) => finding.word("further", words::at_least(further, "mm")),
+        None => finding,
+    };
+    let moved = further.and_then(|further| moved_out(run, at_start, station, further));
     let largest = down(largest);
     if largest < least_radius(run) {
-        return finding.ways(further);
+        return finding.ways(moved);
     }
     let own = vec![PatchStep::set(run.station(station, "/bend_radius"), largest)];
-    finding.word("largest", words::at_most(largest, "mm")).ways([own]).ways(further)
+    finding.word("largest", words::at_most(largest, "mm")).ways([own]).ways(moved)
+}
+
+/// How much further out along its port's axis a corner of the radius asked for keeps the lead, mm. The angle it turns
+/// through changes as it moves, so the distance is found step by step; none where the steps do not settle.
+fn further_out(run: &OneRun<'_>, at_start: bool, station: usize) -> Option<f64> {
+    let pose = run.pose(at_start);
+    let corner = &run.placed.corners[station];
+    let onward = if at_start { station.checked_add(1) } else { station.checked_sub(1) };
+    let onward = onward.and_then(|next| run.placed.corners.get(next)).map_or(run.pose(!at_start).lead_end, |c| c.at);
+    let lead = (pose.lead_end - pose.mouth).norm();
+    let stands = (corner.at - pose.mouth).dot(&pose.out);
+    let mut distance = stands;
+    for _ in 0..SETTLING {
+        let away = onward - (pose.mouth + pose.out * distance);
+        let ahead = away.dot(&pose.out);
+        let angle = libm::atan2((away - pose.out * ahead).norm(), ahead);
+        let next = lead + corner.radius * libm::tan(angle / 2.0);
+        if (next - distance).abs() <= 1e-9 * next {
+            return (next > stands).then_some(next - stands);
+        }
+        distance = next;
+    }
+    None
 }
 
 /// The corner moved out along its port's axis; only where one coordinate says it, so that rounding cannot take it off

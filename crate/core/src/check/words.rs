@@ -165,6 +165,8 @@ pub const WORDS: &[Words] = &[
              first. A bend radius of {largest} or less leaves it, or move the corner further out.",
             "{corner} begins to bend {value} from the fitting at {port}; the fitting wants {limit} of straight tube \
              first. Move the corner at least {further} further out.",
+            "{corner} begins to bend {value} from the fitting at {port}; the fitting wants {limit} of straight tube \
+             first. Move the corner, or the one after it.",
         ],
         limit: Limit::Least,
     },

@@ -19,11 +19,11 @@ fn of_pair(tube: &Tube<'_>, other: &Tube<'_>, budget: &mut Budget) -> Option<Fin
         return None;
     }
     let ports = |tube: &Tube<'_>| [tube.run.placed.from, tube.run.placed.to];
-    let (a, b) = (ports(tube), ports(other));
-    // At a port that both use, which is a finding of its own, they are one inside the other.
-    let on_tube = tube.clear_of_ends(b.contains(&a[0]), b.contains(&a[1]));
-    let on_other = other.clear_of_ends(a.contains(&b[0]), a.contains(&b[1]));
-    let near = between((tube.body(), on_tube), (other.body(), on_other), width, budget)?;
+    if ports(tube).iter().any(|port| ports(other).contains(port)) {
+        // One inside the other from the port on, for as long as both go straight: told as the port used twice.
+        return None;
+    }
+    let near = between((tube.body(), tube.outside()), (other.body(), other.outside()), width, budget)?;
     let gap = near.distance - tube.radius - other.radius;
     let middle = (near.points[0] + near.points[1]) / 2.0;
     let finding = too_close("meets_run", &tube.run, tube.clearance, (gap, &middle, near.along[0]))?;
