@@ -2,7 +2,7 @@
 
 import { render } from "./vendor/lit-html.js";
 import { keepDesign, onOtherTab } from "./design/keep.js";
-import { keysOf } from "./design/pointer.js";
+import { keysOf, valueAt } from "./design/pointer.js";
 import { renamed } from "./design/rename.js";
 import { Store } from "./design/store.js";
 import { Cards } from "./form/cards.js";
@@ -243,6 +243,7 @@ export class App {
   #draw() {
     cancelAnimationFrame(this.#frame);
     this.#frame = 0;
+    if (this.#goTo !== undefined) this.#unfold(this.#goTo);
     const sheet = this.#sheet();
     keepingFocus(() => render(page(this, sheet), this.root));
     if (this.#goTo !== undefined) {
@@ -260,7 +261,8 @@ export class App {
       ...placed(design, this.problems, this.problems.length > 0 ? [] : this.findings),
       act: {
         set: (pointer, value) => store.set(pointer, value),
-        change: (next) => store.change(next),
+        change: (edit) => store.change(edit(store.design)),
+        update: (pointer, edit) => store.set(pointer, edit(valueAt(store.design, pointer))),
         rename: (list, index, name) => store.change(renamed(store.design, list, index, name), `/${list}/${index}/name`),
         applyFix: (finding) => void this.#applyFix(finding),
         goTo: (pointer) => this.show(pointer),
@@ -286,16 +288,22 @@ export class App {
   }
 
   /**
-   * Unfolds the card that a place is in, and puts the focus there.
+   * Puts the focus on a place when the page is drawn next.
    * @param {string} pointer
    */
   show(pointer) {
-    const [list, index] = keysOf(pointer);
-    const things = /** @type {Record<string, unknown>} */ (/** @type {unknown} */ (this.store.design))[list];
-    const thing = Array.isArray(things) ? things[Number(index)] : undefined;
-    if (thing) this.cards.set(thing, true);
     this.#goTo = pointer;
     this.redraw();
+  }
+
+  /**
+   * Unfolds the card that a place is in.
+   * @param {string} pointer
+   */
+  #unfold(pointer) {
+    const [list, index] = keysOf(pointer);
+    const thing = valueAt(this.store.design, `/${list}/${index}`);
+    if (typeof thing === "object" && thing) this.cards.set(thing, true);
   }
 
   /** @param {string | null} run */

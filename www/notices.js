@@ -32,7 +32,7 @@ export class Notices {
       ${[...this.#notices].map(([subject, { kind, text, action }]) => html`<div class="notice ${kind}">
         <p>${text}</p>
         ${action ? html`<button type="button" @click=${() => { this.say(subject, undefined); action.run(); }}>${action.label}</button>` : nothing}
-        <button type="button" class="quiet" @click=${() => this.say(subject, undefined)}>${sign("remove")}<span class="unseen">Put away: ${text}</span></button>
+        <button type="button" class="quiet" @click=${() => this.say(subject, undefined)}>${sign("remove")}<span class="unseen">Put this message away</span></button>
       </div>`)}
     </div>`;
   }

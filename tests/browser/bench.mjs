@@ -73,13 +73,18 @@ export async function settled(page) {
     const root = document.getElementById("page");
     return root?.dataset.sent !== undefined && root.dataset.sent === root.dataset.answered;
   });
+  await drawn(page);
+}
+
+/** Waits until what was asked to be drawn has been. */
+export async function drawn(page) {
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
 }
 
 /** Keeps a picture of the page in target/screenshots. */
 export async function shot(page, name, options = {}) {
   fs.mkdirSync(SHOTS, { recursive: true });
-  // Two frames, so that what the last answer changed has been drawn.
-  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  await drawn(page);
   return page.screenshot({ path: path.join(SHOTS, `${name}.png`), ...options });
 }
 

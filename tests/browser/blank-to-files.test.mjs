@@ -91,6 +91,7 @@ test("a blank design is typed in by keyboard and comes out as STL, 3MF, zip and 
     await typeOver(page, String(RADIUS));
     await tabTo(page, "Add a corner", { most: 3 });
     await page.keyboard.press("Enter");
+    await settled(page);
     await tabTo(page, "z", { most: 8 });
     await typeOver(page, "110");
     await settled(page);
@@ -112,7 +113,7 @@ test("a blank design is typed in by keyboard and comes out as STL, 3MF, zip and 
     // By keyboard too: the files' buttons.
     await tabTo(page, "STL of pump out to block in");
     const stl = await saved(page, () => page.keyboard.press("Enter"));
-    assert.match(stl.name, /^[\w-]+\.stl$/);
+    assert.match(stl.name, /^[\w -]+\.stl$/);
     holdsTheTube(readStl(stl.bytes), 0.011);
 
     await tabTo(page, "3MF of pump out to block in", { most: 2 });

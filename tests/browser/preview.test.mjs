@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { bench, settled, shot } from "./bench.mjs";
+import { bench, drawn, settled, shot } from "./bench.mjs";
 
 const its = bench();
 
@@ -23,7 +23,7 @@ async function colours(page) {
 
 /** A picture of the canvas as a text, to tell two of them apart. */
 async function picture(page) {
-  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  await drawn(page);
   return (await page.locator(".stage canvas").screenshot()).toString("base64");
 }
 

@@ -4,7 +4,6 @@ import { html, nothing } from "../vendor/lit-html.js";
 import { repeat } from "../vendor/directives/repeat.js";
 import { identityOf } from "../design/identity.js";
 import { moved, removed } from "../design/lists.js";
-import { withValue } from "../design/pointer.js";
 import { mark, SEVERITY, sign } from "../words/marks.js";
 import { notesAt } from "./notes.js";
 import { idOf } from "./sheet.js";
@@ -38,7 +37,7 @@ export function cards(sheet, list, how) {
         <p class="short">${how.short(item)} ${open ? nothing : badges(sheet, pointer)}</p>
         ${moveButtons(sheet, list, index, `${how.one} ${item.name}`)}
         <button type="button" class="quiet" id="${idOf(pointer)}-remove"
-          @click=${() => { sheet.act.change(removed(sheet.design, list, index)); focusAfterRemoval(list, index); }}>
+          @click=${() => { sheet.act.change((design) => removed(design, list, index)); focusAfterRemoval(list, index); }}>
           ${sign("remove")}<span class="unseen">Remove ${how.one} ${item.name}</span>
         </button>
       </header>
@@ -60,7 +59,7 @@ function moveButtons(sheet, list, index, what) {
   const length = sheet.design[list].length;
   if (length < 2) return nothing;
   /** @param {number} by */
-  const move = (by) => sheet.act.change(withValue(sheet.design, `/${list}`, moved([...sheet.design[list]], index, by)));
+  const move = (by) => sheet.act.update(`/${list}`, (items) => moved(items, index, by));
   return html`<button type="button" class="quiet" aria-disabled=${index === 0} @click=${() => move(-1)}>
       ${sign("up")}<span class="unseen">Move ${what} up</span></button>
     <button type="button" class="quiet" aria-disabled=${index === length - 1} @click=${() => move(1)}>

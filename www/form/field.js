@@ -48,12 +48,12 @@ export function numberField(sheet, pointer, how = {}) {
   };
   /** @param {KeyboardEvent} event */
   const nudge = (event) => {
-    const next = nudged(event, value, quantity);
+    const input = /** @type {HTMLInputElement} */ (event.target);
+    const next = nudged(event, readTyped(input.value), quantity);
     if (next === undefined) return;
     event.preventDefault();
     sheet.act.set(pointer, next);
-    // The field has the focus, so it must be told what it now says.
-    /** @type {HTMLInputElement} */ (event.target).value = showTyped(next);
+    input.value = showTyped(next);
   };
   return framed(sheet, pointer, quantity, how, (marks) => html`<input
     id=${marks.id} type="text" inputmode="decimal" autocomplete="off" spellcheck="false" class="number"

@@ -28,10 +28,11 @@ export function fittingsSection(sheet) {
       ...sheet.presets.fittings.map((preset, index) => ({ value: String(index), label: preset.label })),
       { value: "own", label: "Measure yours" },
     ], (value) => {
-      const fitting = newFitting(sheet.design, sheet.presets.fittings[Number(value)]?.fitting);
-      sheet.cards.set(fitting, true);
-      sheet.act.change(added(sheet.design, "fittings", fitting));
-      sheet.act.goTo(`/fittings/${sheet.design.fittings.length}/name`);
+      sheet.act.change((design) => {
+        const fitting = newFitting(design, sheet.presets.fittings[Number(value)]?.fitting);
+        sheet.act.goTo(`/fittings/${design.fittings.length}/name`);
+        return added(design, "fittings", fitting);
+      });
     })}`;
   return section("fittings", "Fittings", "What is screwed into the ports. Measure your own: those shipped here are common sizes.", body);
 }

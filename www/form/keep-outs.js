@@ -17,10 +17,10 @@ import { idOf } from "./sheet.js";
 export function keepOutsSection(sheet) {
   /** @param {"box" | "cylinder"} shape */
   const add = (shape) => {
-    const keepOut = newKeepOut(sheet.design, shape);
-    sheet.cards.set(keepOut, true);
-    sheet.act.change(added(sheet.design, "keep_outs", keepOut));
-    sheet.act.goTo(`/keep_outs/${sheet.design.keep_outs.length}/name`);
+    sheet.act.change((design) => {
+      sheet.act.goTo(`/keep_outs/${design.keep_outs.length}/name`);
+      return added(design, "keep_outs", newKeepOut(design, shape));
+    });
   };
   const body = html`
     ${row(sheet, [numberField(sheet, "/clearance")], "two")} ${notesAt(sheet, "/keep_outs")}

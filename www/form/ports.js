@@ -35,10 +35,10 @@ export function portsSection(sheet) {
       body: (port, index, pointer) => portBody(sheet, port, index, pointer),
     })}
     ${addButton("ports", "Add a port", () => {
-      const port = newPort(sheet.design, sheet.words);
-      sheet.cards.set(port, true);
-      sheet.act.change(added(sheet.design, "ports", port));
-      sheet.act.goTo(`/ports/${sheet.design.ports.length}/name`);
+      sheet.act.change((design) => {
+        sheet.act.goTo(`/ports/${design.ports.length}/name`);
+        return added(design, "ports", newPort(design, sheet.words));
+      });
     })}`;
   return section("ports", "Ports", "The threaded holes that the tubes join, measured from one datum of your choice, z up.", body);
 }

@@ -5,6 +5,7 @@ import { live } from "../vendor/directives/live.js";
 import { repeat } from "../vendor/directives/repeat.js";
 import { identityOf } from "../design/identity.js";
 import { moved } from "../design/lists.js";
+import { valueAt, withValue } from "../design/pointer.js";
 import { suggestedCorner, worth } from "../design/suggest.js";
 import { numberIn, showTyped, tidy } from "../design/typed.js";
 import { sign } from "../words/marks.js";
@@ -13,7 +14,7 @@ import { numberField, unitMark } from "./field.js";
 import { isBad, notesAt } from "./notes.js";
 import { idOf } from "./sheet.js";
 
-/** @import { Coordinate, Run, Station } from "../design/types.js" */
+/** @import { Coordinate, Design, Run, Station } from "../design/types.js" */
 /** @import { Sheet } from "./sheet.js" */
 
 /**
@@ -23,8 +24,8 @@ import { idOf } from "./sheet.js";
  */
 export function route(sheet, run, pointer) {
   const place = `${pointer}/route`;
-  /** @param {Station[]} stations */
-  const become = (stations) => sheet.act.set(place, stations);
+  /** @param {(stations: Station[]) => Station[]} edit */
+  const become = (edit) => sheet.act.update(place, edit);
   return html`<fieldset class="route" id=${idOf(place)}>
     <legend>Route</legend>
     <p class="station end">From <b dir="auto">${run.from || "a port"}</b></p>
@@ -33,8 +34,11 @@ export function route(sheet, run, pointer) {
       ${repeat(run.route, identityOf, (station, index) => corner(sheet, run, station, index, pointer, become))}
     </ol>
     ${addButton(idOf(place), "Add a corner", () => {
-      become([...run.route, suggestedCorner(sheet.design, run)]);
-      sheet.act.goTo(`${place}/${run.route.length}/corner/0`);
+      sheet.act.change((design) => {
+        const now = /** @type {Run} */ (valueAt(design, pointer));
+        sheet.act.goTo(`${place}/${now.route.length}/corner/0`);
+        return withValue(design, place, [...now.route, suggestedCorner(design, now)]);
+      });
     })}
     <p class="station end">To <b dir="auto">${run.to || "a port"}</b></p>
   </fieldset>`;
@@ -46,14 +50,14 @@ export function route(sheet, run, pointer) {
  * @param {Station} station
  * @param {number} index
  * @param {string} pointer
- * @param {(stations: Station[]) => void} become
+ * @param {(edit: (stations: Station[]) => Station[]) => void} become
  */
 function corner(sheet, run, station, index, pointer, become) {
   const place = `${pointer}/route/${index}`;
   const name = `corner ${index + 1} of ${run.name}`;
   const last = run.route.length - 1;
   const remove = () => {
-    become(run.route.filter((_, at) => at !== index));
+    become((stations) => stations.filter((_, at) => at !== index));
     requestAnimationFrame(() => {
       const next = document.getElementById(`${idOf(place)}-remove`) ?? document.getElementById(`add-${idOf(`${pointer}/route`)}`);
       next?.focus();
@@ -69,9 +73,9 @@ function corner(sheet, run, station, index, pointer, become) {
         ${numberField(sheet, `${place}/bend_radius`, { optional: true }).body}
         <div class="tools">
           ${last > 0
-            ? html`<button type="button" class="quiet" aria-disabled=${index === 0} @click=${() => become(moved(run.route, index, -1))}>
+            ? html`<button type="button" class="quiet" aria-disabled=${index === 0} @click=${() => become((stations) => moved(stations, index, -1))}>
                 ${sign("up")}<span class="unseen">Move ${name} earlier</span></button>
-              <button type="button" class="quiet" aria-disabled=${index === last} @click=${() => become(moved(run.route, index, 1))}>
+              <button type="button" class="quiet" aria-disabled=${index === last} @click=${() => become((stations) => moved(stations, index, 1))}>
                 ${sign("down")}<span class="unseen">Move ${name} later</span></button>`
             : nothing}
           <button type="button" class="quiet" id="${idOf(place)}-remove" @click=${remove}>
@@ -104,7 +108,10 @@ function coordinate(sheet, value, axis, label, place) {
   /** @param {Event} event */
   const take = (event) => {
     const port = /** @type {HTMLSelectElement} */ (event.target).value;
-    sheet.act.set(place, port === "" ? worth(sheet.design, value, axis) : tiedTo(sheet, value, axis, port));
+    sheet.act.change((design) => {
+      const now = /** @type {Coordinate} */ (valueAt(design, place));
+      return withValue(design, place, port === "" ? worth(design, now, axis) : tiedTo(design, now, axis, port));
+    });
   };
   const known = !tied || sheet.design.ports.some((port) => port.name === value.of);
   return html`<div class="coordinate">
@@ -122,14 +129,14 @@ function coordinate(sheet, value, axis, label, place) {
 
 /**
  * The coordinate where it is, counted from a port.
- * @param {Sheet} sheet
+ * @param {Design} design
  * @param {Coordinate} value
  * @param {number} axis
  * @param {string} port
  * @returns {Coordinate}
  */
-function tiedTo(sheet, value, axis, port) {
-  const here = numberIn(worth(sheet.design, value, axis));
-  const base = numberIn(sheet.design.ports.find((one) => one.name === port)?.at[axis]);
+function tiedTo(design, value, axis, port) {
+  const here = numberIn(worth(design, value, axis));
+  const base = numberIn(design.ports.find((one) => one.name === port)?.at[axis]);
   return { of: port, plus: here === undefined || base === undefined ? 0 : tidy(here - base) };
 }

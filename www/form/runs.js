@@ -27,10 +27,10 @@ export function runsSection(sheet) {
       body: (run, index, pointer) => runBody(sheet, run, index, pointer),
     })}
     ${addButton("runs", "Add a run", () => {
-      const run = newRun(sheet.design, sheet.words, sheet.presets.tubes.map((preset) => preset.tube));
-      sheet.cards.set(run, true);
-      sheet.act.change(added(sheet.design, "runs", run));
-      sheet.act.goTo(`/runs/${sheet.design.runs.length}/name`);
+      sheet.act.change((design) => {
+        sheet.act.goTo(`/runs/${design.runs.length}/name`);
+        return added(design, "runs", newRun(design, sheet.words, sheet.presets.tubes.map((preset) => preset.tube)));
+      });
     })}`;
   return section("runs", "Runs", "One tube each. With no corners a run takes the shortest way that its bend radius allows.", body);
 }
