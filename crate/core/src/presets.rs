@@ -10,15 +10,16 @@ const TUBES: &str = include_str!("../../../presets/tubes.json");
 const MATERIALS: &str = include_str!("../../../presets/materials.json");
 const PRINTERS: &str = include_str!("../../../presets/printers.json");
 const COOLANTS: &str = include_str!("../../../presets/coolants.json");
+const THREADS: &str = include_str!("../../../presets/threads.json");
 const DEMOS: [&str; 2] =
     [include_str!("../../../presets/demo-right-angle.json"), include_str!("../../../presets/demo-loop.json")];
 
-/// Everything that ships, as one JSON object with the lists `fittings`, `tubes`, `materials`, `printers`, `coolants`
-/// and `demos`.
+/// Everything that ships, as one JSON object with the lists `fittings`, `tubes`, `materials`, `printers`,
+/// `coolants`, `threads` and `demos`.
 pub fn all() -> String {
     format!(
         "{{\"fittings\":{FITTINGS},\"tubes\":{TUBES},\"materials\":{MATERIALS},\"printers\":{PRINTERS},\
-         \"coolants\":{COOLANTS},\"demos\":[{}]}}",
+         \"coolants\":{COOLANTS},\"threads\":{THREADS},\"demos\":[{}]}}",
         DEMOS.join(",")
     )
 }
@@ -26,13 +27,17 @@ pub fn all() -> String {
 /// The shipped materials.
 pub fn materials() -> Vec<Material> {
     let rows: Vec<Substance> = rows(MATERIALS);
-    rows.into_iter().map(|Substance { name, density_g_per_cm3, source }| Material { name, density_g_per_cm3, source }).collect()
+    rows.into_iter()
+        .map(|Substance { name, density_g_per_cm3, source }| Material { name, density_g_per_cm3, source })
+        .collect()
 }
 
 /// The shipped coolants.
 pub fn coolants() -> Vec<Coolant> {
     let rows: Vec<Substance> = rows(COOLANTS);
-    rows.into_iter().map(|Substance { name, density_g_per_cm3, source }| Coolant { name, density_g_per_cm3, source }).collect()
+    rows.into_iter()
+        .map(|Substance { name, density_g_per_cm3, source }| Coolant { name, density_g_per_cm3, source })
+        .collect()
 }
 
 /// The shipped classes of printers.
