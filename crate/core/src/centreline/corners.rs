@@ -10,6 +10,8 @@ use core::f64::consts::PI;
 const ON_AXIS: f64 = 1e-6;
 /// Points nearer than this are one point, mm.
 const SAME_POINT: f64 = 1e-6;
+/// Turns under this are none, radians: they are what rounding leaves of points in one line.
+const NO_TURN: f64 = 1e-12;
 /// Turns within this of a half turn have no apex, radians.
 const TURNS_BACK: f64 = 1e-6;
 
@@ -137,6 +139,7 @@ impl Route {
             .zip(radii)
             .map(|(pair, &radius)| {
                 let angle = angle_between(&pair[0].direction, &pair[1].direction);
+                let angle = if angle < NO_TURN { 0.0 } else { angle };
                 Turn { angle, radius, tangent: radius * libm::tan(angle / 2.0) }
             })
             .collect();

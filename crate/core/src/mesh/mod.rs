@@ -132,7 +132,7 @@ fn reach_of(line: &Centreline) -> f64 {
         .iter()
         .flat_map(|piece| {
             let end = piece.at(piece.length).point;
-            let bulge = piece.radius().map_or(0.0, |radius| 2.0 * radius);
+            let bulge = piece.radius().map_or(0.0, |radius| piece.length.min(2.0 * radius));
             [piece.start.amax() + bulge, end.amax()]
         })
         .fold(0.0, f64::max)
