@@ -64,7 +64,7 @@ impl Measured {
             for deviation in DEVIATIONS {
                 println!("{design}, {deviation} mm asked for");
                 let ours = total(&self.wasm[design][deviation]);
-                let triangles = &self.wasm[design][deviation]["triangles"];
+                let triangles = self.wasm[design][deviation]["triangles"].to_string();
                 for (name, side) in [("engine, native", &self.native), ("engine, WebAssembly", &self.wasm)] {
                     let row = &side[design][deviation];
                     let time = total(row);
@@ -76,8 +76,8 @@ impl Measured {
                 for (library, row) in self.rows(design, deviation) {
                     let time = row["median_s"].as_f64().unwrap_or(f64::NAN) * 1e3;
                     let error = row["error_mm"].as_f64().unwrap_or(f64::NAN);
-                    let ratio = time / ours;
-                    println!("  {library:<28}{time:>12.2}{ratio:>12.1}{:>12}{error:>13.4}", row["triangles"]);
+                    let (ratio, triangles) = (time / ours, row["triangles"].to_string());
+                    println!("  {library:<28}{time:>12.2}{ratio:>12.1}{triangles:>12}{error:>13.4}");
                 }
             }
         }

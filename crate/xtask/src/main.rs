@@ -8,6 +8,7 @@ mod program;
 mod serve;
 mod site;
 mod step;
+mod sweep;
 mod test;
 mod tree;
 mod types;
@@ -26,6 +27,9 @@ cargo xtask serve                build, then serve it on 127.0.0.1:8080, or on a
       --open                     and open it in the browser
 cargo xtask lint                 formatting, clippy, types
 cargo xtask bench                times and memory, beside general-purpose libraries on the same tubes
+cargo xtask sweep OUT            made-up designs of the danger zone with report, STL and 3MF of each
+      --count N                  how many (240)
+      --seed S                   which (1); the same seed gives the same designs
 cargo xtask test                 everything that proves the project; installs what it needs and says so
 ";
 
@@ -65,6 +69,7 @@ fn run(args: &[&str]) -> Result<()> {
         ["serve", options @ ..] => serve::serve(options),
         ["bench"] => bench::bench(),
         ["lint"] => test::test(&["lint"]),
+        ["sweep", options @ ..] => sweep::sweep(options),
         ["test", parts @ ..] => test::test(parts),
         [other, ..] => bail!("there is no `{other}`; this is what there is:\n{HELP}"),
     }

@@ -77,7 +77,8 @@ impl Program {
     }
 
     fn line(&self) -> String {
-        let name = self.command.get_program().to_string_lossy().into_owned();
+        let path = Path::new(self.command.get_program());
+        let name = path.file_name().unwrap_or_default().to_string_lossy().into_owned();
         let args = self.command.get_args().map(|arg| arg.to_string_lossy().into_owned());
         std::iter::once(name).chain(args).collect::<Vec<_>>().join(" ")
     }
