@@ -14,6 +14,9 @@ import { mark } from "./words/marks.js";
 /** @import { App } from "./app.js" */
 /** @import { Sheet } from "./form/sheet.js" */
 
+/** Where a person on a small screen jumps to. */
+const JUMPS = [["ports", "Ports"], ["runs", "Runs"], ["preview", "Preview"], ["result", "Result"], ["files", "Files"]];
+
 /**
  * The whole page.
  * @param {App} app
@@ -62,8 +65,11 @@ function header(app) {
       ${previous
         ? html`<button type="button" @click=${() => opening.bringBack()}>Bring back <span dir="auto">${previous.name ? `“${previous.name}”` : "the design before"}</span></button>`
         : nothing}
-      <button type="button" @click=${() => app.nextTheme()}>Light or dark<span class="unseen">, now</span>: ${theme}</button>
+      <button type="button" @click=${() => app.nextTheme()}>Theme: ${theme}</button>
     </div>
+    <nav class="jump" aria-label="On this page">
+      ${JUMPS.map(([id, words]) => html`<a href="#${id}">${words}</a>`)}
+    </nav>
     <div id="start" popover class="menu">
       <h2>Start from</h2>
       <p class="source">What you have now is kept: one click brings it back.</p>

@@ -51,7 +51,7 @@ const STATES = {
     await page.getByRole("button", { name: "Add a cylinder" }).click();
     await page.locator("#at-ports-0").getByRole("radio", { name: "other" }).check();
     await page.locator("#at-process-material").selectOption("own");
-    await page.getByText("Tube ends").first().click();
+    await page.locator("summary", { hasText: "Tube ends" }).first().click();
     await page.getByRole("button", { name: "Drawing" }).click();
   },
 };
@@ -129,7 +129,7 @@ test("landmarks, one first heading, and skip links that skip", async () => {
 test("the theme button goes round and is kept", async () => {
   await its.withPage(async (page) => {
     await settled(page);
-    const button = page.getByRole("button", { name: /^Light or dark/ });
+    const button = page.getByRole("button", { name: /^Theme:/ });
     const ground = () => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
     const light = await ground();
     await button.click();

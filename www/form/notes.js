@@ -87,7 +87,8 @@ function stepWords(sheet, { op, path, value }) {
   });
   const what = `${label.toLowerCase()}${thing.startsWith("/") ? "" : thing}`;
   if (op === "remove") return `take away the ${what}`;
-  const verb = op === "add" ? "add" : "make";
+  // In a list "add" puts a further item in; on a key it says what the key shall be.
+  const verb = op === "add" && typeof value === "object" ? "add" : "make";
   if (typeof value === "number") return `${verb} the ${what} ${short(value)}${unit === "°" ? "°" : unit ? ` ${unit}` : ""}`;
   if (typeof value === "string") return `${verb} the ${what} ${value}`;
   return `${verb} the ${what}`;

@@ -14,17 +14,18 @@ import { upFrom, valueAt } from "../design/pointer.js";
  *   update: (pointer: string, edit: (value: any) => unknown) => void, rename: (list: ListName, index: number, name: string) => void, applyFix: (finding: Finding) => void,
  *   goTo: (pointer: string) => void, select: (run: string | null) => void, redraw: () => void }} Actions
  */
-/**
- * @typedef {{ problems: Problem[], findings: Finding[] }} Notes
- */
+/** @typedef {{ problems: Problem[], findings: Finding[] }} Notes */
+/** @typedef {{ stop: number, care: number, note: number, mend: number, blank: number }} Count */
 /**
  * @typedef {{ design: Design, words: Vocabulary, presets: Presets, report: Report | undefined, fresh: boolean,
  *   cards: import("./cards.js").Cards, selected: string | null, act: Actions, notes: (pointer: string) => Notes,
- *   countUnder: (pointer: string) => { stop: number, care: number, note: number, mend: number, blank: number } }} Sheet
+ *   countUnder: (pointer: string) => Count }} Sheet
  *   `fresh`: whether the report is about the design as it is now, so that its fixes can be applied.
  */
 
 const NONE = /** @type {Notes} */ ({ problems: [], findings: [] });
+/** @type {Count} */
+const NO_COUNT = { stop: 0, care: 0, note: 0, mend: 0, blank: 0 };
 
 /**
  * Puts every problem and finding where the form can show it: its own place, or the nearest one around it.
@@ -44,20 +45,32 @@ export function placed(design, problems, findings) {
   };
   for (const problem of problems) at(problem.path).problems.push(problem);
   for (const finding of findings) at(finding.where).findings.push(finding);
+  const counts = countsOf(design, places);
   return {
     /** @param {string} pointer */
     notes: (pointer) => places.get(pointer) ?? NONE,
     /** @param {string} pointer */
-    countUnder: (pointer) => {
-      const count = { stop: 0, care: 0, note: 0, mend: 0, blank: 0 };
-      for (const [place, notes] of places) {
-        if (place !== pointer && !place.startsWith(`${pointer}/`)) continue;
-        if (notes.problems.length > 0) count[valueAt(design, place) === "" ? "blank" : "mend"] += notes.problems.length;
-        for (const finding of notes.findings) count[finding.severity] += 1;
-      }
-      return count;
-    },
+    countUnder: (pointer) => counts.get(pointer) ?? NO_COUNT,
   };
+}
+
+/**
+ * How many of each kind there are at each place and inside it.
+ * @param {Design} design
+ * @param {Map<string, Notes>} places
+ */
+function countsOf(design, places) {
+  /** @type {Map<string, Count>} */
+  const counts = new Map();
+  for (const [place, { problems, findings }] of places) {
+    for (const around of upFrom(place)) {
+      let count = counts.get(around);
+      if (!count) counts.set(around, (count = { ...NO_COUNT }));
+      count[valueAt(design, place) === "" ? "blank" : "mend"] += problems.length;
+      for (const finding of findings) count[finding.severity] += 1;
+    }
+  }
+  return counts;
 }
 
 /**

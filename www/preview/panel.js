@@ -1,6 +1,7 @@
 // The preview's panel: the canvas or the drawing, and every move as a button, so that none needs a drag.
 
 import { html, nothing } from "../vendor/lit-html.js";
+import { guard } from "../vendor/directives/guard.js";
 import { ref } from "../vendor/directives/ref.js";
 import { sign } from "../words/marks.js";
 import { drawing } from "./drawing.js";
@@ -25,7 +26,7 @@ export function previewPanel(state) {
     <div class="stage" data-stale=${stale}>
       <canvas ${ref((canvas) => attach(canvas, preview))} ?hidden=${drawn} tabindex="0" role="img"
         aria-label=${words} aria-describedby="preview-keys"></canvas>
-      ${drawn ? drawing(state.scene, words, state.selected) : nothing}
+      ${drawn ? guard([state.scene, words, state.selected], () => drawing(state.scene, words, state.selected)) : nothing}
       ${stale ? html`<p class="stale-words">The last complete design; what is marked has to be mended first.</p>` : nothing}
     </div>
     ${trouble ? html`<p class="trouble">${trouble}</p>` : nothing}

@@ -13,6 +13,7 @@ import { counted } from "../words/numbers.js";
 
 // More lines than this bury the first; the rest are marked in the form all the same.
 const MOST_SHOWN = 12;
+const MOST_FOUND = 40;
 const WORST_FIRST = /** @type {const} */ (["stop", "care", "note"]);
 
 /**
@@ -27,8 +28,9 @@ export function findingsList(sheet, problems, findings) {
     if (!sheet.report || sheet.report.runs.length === 0) return nothing;
     return html`<p class="all-fine">${mark("fine")} Nothing found against these runs.</p>`;
   }
-  return html`<ul class="notes" data-stale=${!sheet.fresh}>${sorted.map((finding) => html`<li class="note ${finding.severity}">
-    ${findingBody(sheet, finding, true)} ${goTo(sheet, finding.where)}</li>`)}</ul>`;
+  return html`<ul class="notes" data-stale=${!sheet.fresh}>${sorted.slice(0, MOST_FOUND).map((finding) => html`<li class="note ${finding.severity}">
+    ${findingBody(sheet, finding, true)} ${goTo(sheet, finding.where)}</li>`)}</ul>
+    ${sorted.length > MOST_FOUND ? html`<p class="source">And ${sorted.length - MOST_FOUND} more, marked in the form.</p>` : nothing}`;
 }
 
 /**

@@ -50,6 +50,7 @@ function figures(from) {
  */
 function runDetail(sheet, report, run) {
   if (!run.made) return nothing;
+  const only = report.runs.length === 1;
   const selected = sheet.selected === run.name;
   const size = run.bounds_mm?.max.map((high, axis) => fixed(high - (run.bounds_mm?.min[axis] ?? 0), 1)).join(" × ");
   /** @param {Event} event */
@@ -57,9 +58,8 @@ function runDetail(sheet, report, run) {
     const open = /** @type {HTMLDetailsElement} */ (event.target).open;
     if (open !== selected) sheet.act.select(open ? run.name : null);
   };
-  return html`<details class="run-detail" ?open=${selected || report.runs.length === 1} @toggle=${report.runs.length === 1 ? nothing : toggled}>
+  return html`<details class="run-detail" ?open=${selected || only} @toggle=${only ? nothing : toggled}>
     <summary><span dir="auto">${run.name}</span>: bends</summary>
-    ${strip(run)} ${bendTable(run)}
-    <p class="source">Outside size ${size} mm.</p>
+    ${selected || only ? html`${strip(run)} ${bendTable(run)} <p class="source">Outside size ${size} mm.</p>` : nothing}
   </details>`;
 }
