@@ -14,6 +14,10 @@ const WIDEST_STEP: f64 = PI / 8.0;
 /// An arc that turns less is one step: its volume is out by under one millionth of itself.
 const ONE_STEP: f64 = 2.4e-3;
 
+/// Coarsest deviation of a skin that grazes a bend's axis, as a share of its radius: the corners that are held back
+/// there cost volume, which at this fineness stays under 0.02 % of the material of walls from 0.4 mm.
+const MOST_GRAZING: f64 = 0.001;
+
 /// The fineness of one skin.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Fineness {
@@ -28,6 +32,7 @@ pub(super) struct Fineness {
 /// The fineness with the fewest triangles that stays within `allowed` mm of the exact skin.
 pub(super) fn choose(line: &Centreline, section: &Section, allowed: f64) -> Fineness {
     let radius = section.largest();
+    let allowed = if grazes(line, radius) { allowed.min(MOST_GRAZING * radius) } else { allowed };
     let bends = line.pieces.iter().any(|piece| piece.radius().is_some());
     if !bends {
         return at(line, radius, allowed, around_for(radius, allowed));
@@ -41,6 +46,12 @@ pub(super) fn choose(line: &Centreline, section: &Section, allowed: f64) -> Fine
     };
     let (_, around) = (least..=most).step_by(stride).map(cost).min().unwrap_or((0, most));
     at(line, radius, allowed, around)
+}
+
+/// Whether the skin comes so near to a bend's axis that corners pushed out must be held back there.
+fn grazes(line: &Centreline, radius: f64) -> bool {
+    let near = 4.0 * (push(FEWEST_AROUND) - 1.0) * radius;
+    line.pieces.iter().filter_map(crate::centreline::Piece::radius).any(|bend| bend - radius < near)
 }
 
 fn at(line: &Centreline, radius: f64, allowed: f64, around: usize) -> Fineness {
