@@ -15,4 +15,5 @@ pub mod mesh;
 pub mod presets;
 pub mod quantity;
 pub mod report;
+pub mod strategies;
 pub mod tube;
