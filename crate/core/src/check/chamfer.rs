@@ -1,9 +1,7 @@
 //! Does the lead-in chamfer end before the fitting's mouth?
 
 use super::round::down;
-use super::wall::set_ends;
-use super::{Finding, OneRun, Severity, Subject, words};
-use crate::design::Ends;
+use super::{Finding, OneRun, PatchStep, Severity, Subject, words};
 use crate::distance::Budget;
 
 /// Chamfer to propose where it fits, mm; common practice, no source.
@@ -22,7 +20,7 @@ fn of_run(run: &OneRun<'_>) -> Option<Finding> {
         return None;
     }
     let proposed = down(USUAL.min(inside / 2.0));
-    let way = vec![set_ends(run, Ends { chamfer_length: proposed, ..ends.clone() })];
+    let way = vec![PatchStep::set(run.at("/ends/chamfer_length"), proposed)];
     let finding = run
         .finding("chamfer_long", Severity::Stop, run.at("/ends/chamfer_length"))
         .at(&run.pose(shallow).mouth)

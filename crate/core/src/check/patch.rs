@@ -1,7 +1,7 @@
 //! The steps that checks propose, made on a design in memory: what the engine does with the same steps on its text.
 
 use super::PatchStep;
-use crate::design::{Coordinate, Design, Ends, Station};
+use crate::design::{Coordinate, Design, Station};
 use serde_json::Value;
 
 /// The design after the steps; none if a step is not of the kinds that checks propose or does not fit the design.
@@ -20,7 +20,8 @@ fn make(design: &mut Design, step: &PatchStep) -> Option<()> {
         ("add", ["bend_radius"]) => run.bend_radius = number()?,
         ("add", ["tube", "outer_diameter"]) => run.tube.outer_diameter = number()?,
         ("add", ["tube", "bore"]) => run.tube.bore = number()?,
-        ("add", ["ends"]) => run.ends = ends(step.value.as_ref()?)?,
+        ("add", ["ends", "chamfer_length"]) => run.ends.chamfer_length = number()?,
+        ("add", ["ends", "edge_break"]) => run.ends.edge_break = number()?,
         ("remove", ["route", station]) => {
             let station = station.parse::<usize>().ok().filter(|station| *station < run.route.len())?;
             run.route.remove(station);
@@ -46,15 +47,4 @@ fn coordinate(value: &Value) -> Option<Coordinate> {
             plus: value.get("plus")?.as_f64()?,
         }),
     }
-}
-
-fn ends(value: &Value) -> Option<Ends> {
-    let number = |key: &str| value.get(key)?.as_f64();
-    Some(Ends {
-        chamfer_deg: number("chamfer_deg")?,
-        chamfer_length: number("chamfer_length")?,
-        edge_break: number("edge_break")?,
-        trim: number("trim")?,
-        seat_mark: value.get("seat_mark")?.as_bool()?,
-    })
 }

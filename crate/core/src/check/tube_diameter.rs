@@ -39,14 +39,20 @@ fn judge(run: &OneRun<'_>, fitting: &Fitting, at_start: bool) -> Option<Finding>
         return None;
     };
     let diameter = fitting.tube_diameter;
-    let outer = || PatchStep::set(run.at("/tube/outer_diameter"), diameter);
+    // A bend radius that was left out would follow the diameter; what is told here is to change nothing else.
+    let radius = run.run.bend_radius;
+    let kept_radius = (radius == 2.0 * tube.outer_diameter).then(|| PatchStep::set(run.at("/bend_radius"), radius));
+    let outer = || {
+        let diameter = PatchStep::set(run.at("/tube/outer_diameter"), diameter);
+        std::iter::once(diameter).chain(kept_radius.clone())
+    };
     let kept_bore = (diameter - tube.bore) / 2.0 >= USUAL_LEAST_WALL.min(run.run.wall());
     let bore = down(diameter - 2.0 * run.run.wall());
     let kept_wall = bore > 0.0;
     let ways = kept_bore
-        .then(|| vec![outer()])
+        .then(|| outer().collect::<Vec<_>>())
         .into_iter()
-        .chain(kept_wall.then(|| vec![outer(), PatchStep::set(run.at("/tube/bore"), bore)]));
+        .chain(kept_wall.then(|| outer().chain([PatchStep::set(run.at("/tube/bore"), bore)]).collect()));
     let finding = run
         .finding("tube_diameter", severity, run.at("/tube/outer_diameter"))
         .at(&run.pose(at_start).mouth)

@@ -3,10 +3,9 @@
 use super::finding::PRACTICE;
 use super::round::down;
 use super::{Finding, OneRun, PatchStep, Severity, Subject, words};
-use crate::design::{Ends, Printer, wording};
+use crate::design::{Printer, wording};
 use crate::distance::Budget;
 use crate::tube::{LEAST_TIP_WALL, Profile};
-use serde_json::json;
 
 /// Least wall of printed tube under pressure, mm; common practice, no source.
 pub(super) const USUAL_LEAST_WALL: f64 = 1.5;
@@ -69,7 +68,9 @@ fn thin_tip(run: &OneRun<'_>) -> Option<Finding> {
     let way = |tip: f64, edge_break: f64| {
         let length = chamfer(tip, edge_break);
         let fits = length >= SHORTEST_CHAMFER && length < ends.chamfer_length;
-        fits.then(|| vec![set_ends(run, Ends { chamfer_length: length, edge_break, ..ends.clone() })])
+        let shorter = PatchStep::set(run.at("/ends/chamfer_length"), length);
+        let sharper = (edge_break != ends.edge_break).then(|| PatchStep::set(run.at("/ends/edge_break"), edge_break));
+        fits.then(|| std::iter::once(shorter).chain(sharper).collect::<Vec<_>>())
     };
     let finding = run
         .finding("thin_tip", severity, run.at("/ends/chamfer_length"))
@@ -81,14 +82,4 @@ fn thin_tip(run: &OneRun<'_>) -> Option<Finding> {
         .ways((severity == Severity::Stop).then(|| way(limit, 0.0)).flatten());
     let longest = chamfer(limit, ends.edge_break);
     Some(if longest > 0.0 { finding.word("chamfer", words::at_most(longest, "mm")) } else { finding })
-}
-
-/// The whole `ends`, so that the step works whether or not the builder's text has them.
-pub(super) fn set_ends(run: &OneRun<'_>, ends: Ends) -> PatchStep {
-    let Ends { chamfer_deg, chamfer_length, edge_break, trim, seat_mark } = ends;
-    let value = json!({
-        "chamfer_deg": chamfer_deg, "chamfer_length": chamfer_length, "edge_break": edge_break, "trim": trim,
-        "seat_mark": seat_mark,
-    });
-    PatchStep::set(run.at("/ends"), value)
 }

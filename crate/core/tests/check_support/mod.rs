@@ -3,8 +3,8 @@
 #![allow(dead_code)]
 
 use serde_json::{Value, json};
-use tubewright_core::check::{Finding, PatchStep, Severity, Subject, findings, words};
-use tubewright_core::{centreline, design, layout};
+use tubewright_core::check::{Finding, Severity, Subject, findings, words};
+use tubewright_core::{centreline, design, engine, layout};
 
 /// A fitting of a 12 mm tube: mouth 18 above the seat, stop 10 below the mouth, lead 5.
 pub fn fitting(name: &str) -> Value {
@@ -72,24 +72,22 @@ pub fn codes(design: &Value) -> Vec<(&'static str, Severity)> {
     found(&design.to_string()).iter().map(|finding| (finding.code, finding.severity)).collect()
 }
 
-/// The text after a fix, by the JSON Patch of the engine, on the text as the builder wrote it.
-pub fn mended(text: &str, steps: &[PatchStep]) -> String {
-    let steps: Vec<Value> = steps
-        .iter()
-        .map(|step| match &step.value {
-            Some(value) => json!({ "op": step.op, "path": step.path, "value": value }),
-            None => json!({ "op": step.op, "path": step.path }),
-        })
-        .collect();
-    design::patched(text, &Value::from(steps).to_string()).unwrap_or_else(|refusal| panic!("{refusal}"))
+/// The text after the fix of the finding at `index`, as a builder gets it: told by the report, applied by the engine to
+/// the text as it was written.
+fn mended(text: &str, index: usize) -> String {
+    let report: Value = serde_json::from_str(&engine::report(text).unwrap()).unwrap();
+    let fix = &report["findings"][index]["fix"];
+    engine::apply(text, &fix.to_string()).unwrap_or_else(|refusal| panic!("{refusal}: {fix}"))
 }
 
 /// Applies the finding's fix and makes sure that the finding is gone and that there are no more stops of any code than
 /// before. Returns the mended text.
 pub fn mends(text: &str, finding: &Finding) -> String {
     let fix = finding.fix.as_ref().unwrap_or_else(|| panic!("no fix: {finding:#?}"));
-    let after = mended(text, fix);
-    let (before, now) = (found(text), found(&after));
+    let before = found(text);
+    let index = before.iter().position(|other| other == finding).unwrap_or_else(|| panic!("not found: {finding:#?}"));
+    let after = mended(text, index);
+    let now = found(&after);
     let count = |all: &[Finding], code: &str, place: Option<&str>| {
         all.iter().filter(|f| f.code == code && place.is_none_or(|place| place == f.place)).count()
     };
