@@ -72,6 +72,7 @@ export class App {
     this.preview.setTheme(themeInForce());
     this.root.replaceChildren();
     this.opening.listenForDrops();
+    addEventListener("keydown", (event) => this.#undoKey(event));
     this.#changed();
     this.#draw();
   }
@@ -304,6 +305,20 @@ export class App {
     const [list, index] = keysOf(pointer);
     const thing = valueAt(this.store.design, `/${list}/${index}`);
     if (typeof thing === "object" && thing) this.cards.set(thing, true);
+  }
+
+  /**
+   * Undo and redo by key, except in a text's own field, where the browser undoes the typing.
+   * @param {KeyboardEvent} event
+   */
+  #undoKey(event) {
+    const typing = event.target instanceof Element && event.target.matches("input[type=text], textarea");
+    if (typing || event.altKey || !(event.ctrlKey || event.metaKey)) return;
+    const key = event.key.toLowerCase();
+    if (key === "z" && !event.shiftKey) this.store.undo();
+    else if (key === "y" || key === "z") this.store.redo();
+    else return;
+    event.preventDefault();
   }
 
   /** @param {string | null} run */

@@ -33,9 +33,11 @@ export function row(sheet, fields, kind = "") {
  * A number. What is typed stays as typed while the field has the focus.
  * @param {Sheet} sheet
  * @param {string} pointer
- * @param {{ label?: string, key?: string, spoken?: string, optional?: boolean, unit?: boolean }} [how]
+ * @param {{ label?: string, key?: string, spoken?: string, optional?: boolean, unit?: boolean,
+ *   stands?: string }} [how]
  *   `label` stands in for the table's, `spoken` goes before it for screen readers, `key` names the row of the table,
- *   `optional` takes the key away where the field is empty, `unit: false` where the legend has it.
+ *   `optional` takes the key away where the field is empty, `unit: false` where the legend has it,
+ *   `stands`: what an empty field stands for.
  * @returns {Field}
  */
 export function numberField(sheet, pointer, how = {}) {
@@ -57,7 +59,7 @@ export function numberField(sheet, pointer, how = {}) {
   };
   return framed(sheet, pointer, quantity, how, (marks) => html`<input
     id=${marks.id} type="text" inputmode="decimal" autocomplete="off" spellcheck="false" class="number"
-    aria-describedby=${marks.describedBy} aria-invalid=${marks.invalid}
+    placeholder=${how.stands ?? nothing} aria-describedby=${marks.describedBy} aria-invalid=${marks.invalid}
     .value=${typed(value)} @input=${take} @change=${sheet.act.redraw} @keydown=${nudge}>`);
 }
 

@@ -93,7 +93,7 @@ function tubeSize(sheet, run, pointer) {
   };
   return html`<fieldset class="point" id=${idOf(place)}>
     <legend>Tube${wall ? html` <span class="unit">wall ${wall} mm</span>` : nothing}</legend>
-    <div class="row four">
+    <div class="row four tube">
       <div class="field">
         <label for=${id}>Size</label>
         <select id=${id} @change=${take}>
