@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
-from link import shortest_link
+from link import shortest_links
 
 ON_AXIS = 1e-9
 
@@ -116,13 +116,18 @@ class End:
 
 
 def run_centreline(design, run):
-    """The exact centreline of one run of a whole design document, or NoCentreline."""
+    """The exact centreline of one run of a whole design document, or NoCentreline; the first where several tie."""
+    return run_centrelines(design, run)[0]
+
+
+def run_centrelines(design, run, hint=None):
+    """As above, all of equal length: an empty route may have a mirror image; `hint` settles a plane left free."""
     start, finish = end_of(design, run, run["from"]), end_of(design, run, run["to"])
     corners = [(place(design, station["corner"]), station.get("bend_radius") or run["bend_radius"])
                for station in run["route"]]
     if corners:
-        return through_corners(start, finish, corners, run["bend_radius"])
-    return linked(start, finish, run["bend_radius"])
+        return [through_corners(start, finish, corners, run["bend_radius"])]
+    return linked(start, finish, run["bend_radius"], hint)
 
 
 def end_of(design, run, name):
@@ -157,18 +162,20 @@ def named(things, name):
     return next(thing for thing in things if thing["name"] == name)
 
 
-def linked(start, finish, radius):
-    """The shortest arc-straight-arc link from lead to lead."""
-    link = shortest_link(start.free, start.out, finish.free, -finish.out, radius)
-    if link is None:
+def linked(start, finish, radius, hint):
+    """The shortest arc-straight-arc links from lead to lead."""
+    links = shortest_links(start.free, start.out, finish.free, -finish.out, radius, hint)
+    if not links:
         raise NoCentreline("no link closes")
-    (normal, angle), straight, (normal2, angle2) = link
-    pen = Pen(start.face, start.out)
-    pen.straight(np.linalg.norm(start.free - start.face))
-    pen.arc(normal, angle, radius)
-    pen.straight(straight)
-    pen.arc(normal2, angle2, radius)
-    return arrive(merged(pen, np.linalg.norm(finish.face - finish.free)), finish)
+    lines = []
+    for (normal, angle), straight, (normal2, angle2) in links:
+        pen = Pen(start.face, start.out)
+        pen.straight(np.linalg.norm(start.free - start.face))
+        pen.arc(normal, angle, radius)
+        pen.straight(straight)
+        pen.arc(normal2, angle2, radius)
+        lines.append(arrive(merged(pen, np.linalg.norm(finish.face - finish.free)), finish))
+    return lines
 
 
 def through_corners(start, finish, corners, radius):

@@ -2,29 +2,46 @@
 
 The straight's direction `u` is the unknown. Given `u`, each arc is either the short or the long turn from its end's
 direction to `u`; what joins the arcs' ends must then lie along `u`. All of the sphere is searched in four
-combinations of turns, each near-solution is refined, and the shortest wins. Poses in one plane also have the four
-plane words, which catch the half turns where the search's map from `u` to the arc's plane is undefined.
+combinations of turns, more closely round the poses' own directions, each near-solution is refined, and the shortest
+wins. Where `u` is straight against a pose's direction the plane of that half turn is free, and the map from `u` to
+the arc undefined: poses in one plane have the four plane words for that, parallel ones two half turns.
 """
 
 import itertools
 
 import numpy as np
-from scipy.optimize import least_squares
 
 GRID = 6000
 CLOSED = 1e-9
+# Links this near in length, relative, are equally short: mirror images, mostly.
+TIED = 1e-9
 
 
-def shortest_link(start, direction, finish, arrival, radius):
-    """The link from `start` along `direction` to `finish`, arriving along `arrival`, or None.
+def shortest_links(start, direction, finish, arrival, radius, hint=None):
+    """All equally short links from `start` along `direction` to `finish`, arriving along `arrival`; often just one.
 
-    Answers `[(normal, angle), length, (normal, angle)]`: each arc's unit direction to its centre and its angle in
-    radians, round the straight's length in mm. An arc of no angle has angle 0.
+    Each is `[(normal, angle), length, (normal, angle)]`: each arc's unit direction to its centre and its angle in
+    radians, round the straight's length in mm. An arc of no angle has angle 0. Poses in one line leave the plane
+    free; it then holds `hint`, if given.
     """
-    links = list(plane_links(start, direction, finish, arrival, radius))
-    links += space_links(start, direction, finish, arrival, radius)
-    links = [link for link in links if closes(link, start, direction, finish, arrival, radius)]
-    return min(links, key=lambda link: length(link, radius), default=None)
+    ends = (np.asarray(start, float), direction, np.asarray(finish, float), arrival, radius)
+    links = [*plane_links(*ends, hint), *half_turn_links(*ends, hint), *space_links(*ends)]
+    links = [link for link in links if closes(link, *ends)]
+    if not links:
+        return []
+    least = min(length(link, radius) for link in links)
+    tied = [link for link in links if length(link, radius) <= least * (1 + TIED)]
+    return [link for i, link in enumerate(tied) if not any(alike(link, other) for other in tied[:i])]
+
+
+def shortest_link(*ends):
+    """The first of the shortest links."""
+    return next(iter(shortest_links(*ends)), None)
+
+
+def alike(link, other):
+    return all(abs(a[1] - b[1]) < 1e-6 and (a[1] < 1e-6 or np.linalg.norm(a[0] - b[0]) < 1e-5)
+               for a, b in ((link[0], other[0]), (link[2], other[2])))
 
 
 def length(link, radius):
@@ -55,19 +72,30 @@ def space_links(start, direction, finish, arrival, radius):
     """Every link found by searching the sphere of straight directions."""
     gap = finish - start
     scale = np.linalg.norm(gap) + radius
-    u = sphere(GRID)
+    u = np.concatenate([sphere(GRID), *(fans(pole) for pole in (direction, -direction, arrival, -arrival))])
     found = []
     for sign, sign2 in itertools.product((1, -1), repeat=2):
-        v = chord(u, gap, direction, arrival, radius, sign, sign2)
-        off = np.linalg.norm(v - np.sum(v * u, axis=1, keepdims=True) * u, axis=1)
-        ahead = np.sum(v * u, axis=1) > -0.2 * scale
-        order = np.argsort(np.where(ahead, off, np.inf))
-        starts = thin_out(u, order, 24)
-        for seed in starts:
-            best = refine(seed, gap, direction, arrival, radius, sign, sign2, scale)
-            if best is not None and not any(np.linalg.norm(best - other) < 1e-9 for other, *_ in found):
+        def miss(u, sign=sign, sign2=sign2):
+            v = chord(u, gap, direction, arrival, radius, sign, sign2)
+            along = np.sum(v * u, axis=1)
+            return (v - along[:, None] * u) / scale, along / scale
+
+        off, along = miss(u)
+        score = np.where(along > -0.2, np.linalg.norm(off, axis=1), np.inf)
+        seeds = thin_out(u, np.argsort(score[:GRID]), 40) + list(u[GRID + np.argsort(score[GRID:])[:24]])
+        for best in refine(np.array(seeds), miss, (direction, -direction, arrival, -arrival)):
+            if not any(np.linalg.norm(best - other) < 1e-9 for other, *_ in found):
                 found.append((best, sign, sign2))
     return [assemble(u, gap, direction, arrival, radius, sign, sign2) for u, sign, sign2 in found]
+
+
+def fans(pole):
+    """Directions all round `pole`, from a tenth of a radian away to a millionth: there the arc's plane turns fast."""
+    a = np.cross(pole, np.eye(3)[np.argmin(abs(pole))])
+    a /= np.linalg.norm(a)
+    b = np.cross(pole, a)
+    tilt, phi = (x.ravel()[:, None] for x in np.meshgrid(10.0 ** -np.arange(1, 7), np.arange(24) * np.pi / 12))
+    return np.cos(tilt) * pole + np.sin(tilt) * (np.cos(phi) * a + np.sin(phi) * b)
 
 
 def thin_out(u, order, count):
@@ -81,28 +109,40 @@ def thin_out(u, order, count):
     return kept
 
 
-def refine(seed, gap, direction, arrival, radius, sign, sign2, scale):
-    """The direction near `seed` whose link closes, straight not below zero, or None."""
-    a = np.cross(seed, np.eye(3)[np.argmin(abs(seed))])
-    a /= np.linalg.norm(a)
-    b = np.cross(seed, a)
+def refine(seeds, miss, poles):
+    """Directions whose link closes with a straight not below zero, by damped Newton steps from each of `seeds`.
+
+    The unknowns are polar about the nearest pole, its distance as a logarithm: so all is as smooth near it as far off.
+    """
+    pole = np.array(poles)[np.argmax(seeds @ np.array(poles).T, axis=1)]
+    up = np.sum(seeds * pole, axis=1)
+    a = seeds - up[:, None] * pole
+    size = np.linalg.norm(a, axis=1)
+    tilt = np.arctan2(size, up)
+    a /= size[:, None]
+    b = np.cross(pole, a)
 
     def at(x):
-        u = seed + x[0] * a + x[1] * b
-        return u / np.linalg.norm(u)
+        t = (tilt * np.exp(np.clip(x[:, 0], -40, 3)))[:, None]
+        phi = x[:, 1:]
+        return np.cos(t) * pole + np.sin(t) * (np.cos(phi) * a + np.sin(phi) * b)
 
-    def miss(x):
-        u = at(x)
-        v = chord(u[None], gap, direction, arrival, radius, sign, sign2)[0]
-        rest = v - (v @ u) * u
-        return rest / scale
-
-    fit = least_squares(miss, [0.0, 0.0], xtol=1e-15, ftol=1e-15, gtol=1e-15, max_nfev=60)
-    if np.linalg.norm(fit.fun) > CLOSED:
-        return None
-    u = at(fit.x)
-    v = chord(u[None], gap, direction, arrival, radius, sign, sign2)[0]
-    return u if v @ u > -1e-7 * scale else None
+    x, damping = np.zeros((len(seeds), 2)), np.full(len(seeds), 1e-3)
+    off, _ = miss(at(x))
+    for _ in range(50):
+        slope = np.stack([miss(at(x + h))[0] - miss(at(x - h))[0] for h in 1e-6 * np.eye(2)], axis=2) / 2e-6
+        square = np.einsum("nki,nkj->nij", slope, slope)
+        diagonal = damping[:, None, None] * (square * np.eye(2) + 1e-12 * np.eye(2))
+        step = np.linalg.solve(square + diagonal + 1e-30 * np.eye(2), np.einsum("nki,nk->ni", slope, off)[..., None])[..., 0]
+        step = np.clip(step, -1, 1)
+        tried, _ = miss(at(x - step))
+        better = np.linalg.norm(tried, axis=1) < np.linalg.norm(off, axis=1)
+        x = np.where(better[:, None], x - step, x)
+        off = np.where(better[:, None], tried, off)
+        damping = np.clip(np.where(better, damping / 10, damping * 10), 1e-15, 1e9)
+    u = at(x)
+    off, along = miss(u)
+    return u[(np.linalg.norm(off, axis=1) < CLOSED) & (along > -1e-7)]
 
 
 def chord(u, gap, direction, arrival, radius, sign, sign2):
@@ -141,14 +181,13 @@ def arc_between(d, u, sign):
     return (normal, angle) if sign > 0 else (-normal, 2 * np.pi - angle)
 
 
-def plane_links(start, direction, finish, arrival, radius):
+def plane_links(start, direction, finish, arrival, radius, hint):
     """The four plane words, where both poses lie in one plane."""
     gap = finish - start
     across = np.cross(direction, gap) if np.linalg.norm(np.cross(direction, gap)) > 1e-9 * np.linalg.norm(gap) \
         else np.cross(direction, arrival)
     if np.linalg.norm(across) < 1e-12:
-        # In line: any plane serves.
-        across = np.cross(direction, np.eye(3)[np.argmin(abs(direction))])
+        across = np.cross(direction, np.eye(3)[np.argmin(abs(direction))] if hint is None else hint)
     k = across / np.linalg.norm(across)
     if abs(k @ arrival) > 1e-12 or abs(k @ gap) > 1e-9 * (np.linalg.norm(gap) + radius):
         return
@@ -173,6 +212,27 @@ def plane_links(start, direction, finish, arrival, radius):
         n1 = s * left
         n2 = s2 * np.cross(k, u)
         yield [(n1, first), float(straight), (n2, last)]
+
+
+def half_turn_links(start, direction, finish, arrival, radius, hint):
+    """Parallel poses: back along the line and forth again by two half turns, each in a plane of its own."""
+    if np.linalg.norm(arrival - direction) > 1e-9:
+        return
+    gap = finish - start
+    straight = -(gap @ direction)
+    aside = gap - (gap @ direction) * direction
+    size = np.linalg.norm(aside)
+    if straight < 0 or size > 4 * radius:
+        return
+    if size < 1e-12:
+        free = np.eye(3)[np.argmin(abs(direction))] if hint is None else hint
+        aside = free - (free @ direction) * direction
+    along = aside / np.linalg.norm(aside)
+    # The centres' offsets add up to half the way aside.
+    half = size / (4 * radius)
+    for side in (1, -1):
+        up = side * np.sqrt(1 - half * half) * np.cross(direction, along)
+        yield [(half * along + up, np.pi), float(straight), (half * along - up, np.pi)]
 
 
 def rest(angle):

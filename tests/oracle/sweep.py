@@ -13,7 +13,7 @@ import numbers_of_report
 import solids
 import stl
 import three_mf
-from centreline import NoCentreline, run_centreline
+from centreline import NoCentreline, run_centrelines
 from skin import Skin
 
 SKIN_SAMPLES = 12_000
@@ -57,7 +57,7 @@ def judge_run(folder, case, design, report, made):
     verdict = Verdict(case["design"], case["kind"], made["name"], entry["made"])
     rng = np.random.default_rng(zlib.crc32(case["design"].encode()))
     try:
-        skin = Skin(run_centreline(design, run), run)
+        skin = nearest_skin(design, run, entry)
     except (NoCentreline, ValueError) as reason:
         if entry["made"]:
             verdict.add("existence", [f"made, though there is no such tube: {reason}"])
@@ -81,6 +81,20 @@ def judge_run(folder, case, design, report, made):
         judge_mesh(verdict, corners, faces, skin, made["deviation"], rng, gap > made["deviation"])
         judge_three_mf(verdict, (folder / made["3mf"]).read_bytes(), made["name"], triangles)
     return verdict
+
+
+def nearest_skin(design, run, entry):
+    """The exact skin; of several as short, the one whose box is the report's."""
+    hint = None
+    if entry["made"]:
+        points = np.array(entry["points_mm"])
+        hint = np.ptp(points, axis=0) if len(points) < 3 else points[1:-1].mean(axis=0) - points[0]
+        hint = hint if np.linalg.norm(hint) > 0 else None
+    skins = [Skin(line, run) for line in run_centrelines(design, run, hint)]
+    if len(skins) == 1 or not entry["made"]:
+        return skins[0]
+    stated = [entry["bounds_mm"]["min"], entry["bounds_mm"]["max"]]
+    return min(skins, key=lambda skin: np.abs(np.array(skin.bounds()) - stated).max())
 
 
 def is_stop(finding, run, code=None):
