@@ -63,7 +63,7 @@ export class App {
     this.store = new Store(design);
     this.opening = new Opening(this, previous);
     this.notices = new Notices(() => this.redraw());
-    this.preview = new Preview(makeView, (trouble) => this.#previewTrouble(trouble));
+    this.preview = new Preview(makeView, (trouble) => this.#previewTrouble(trouble), this.redraw);
   }
 
   start() {

@@ -13,6 +13,10 @@ export class Preview {
   #make;
   /** @type {(words: string | undefined) => void} */
   #onTrouble;
+  /** @type {() => void} */
+  #onSquares;
+  /** How wide the finest squares of the paper behind the tubes are, mm; 0 where there are none. */
+  squares = 0;
   /** @type {HTMLCanvasElement | undefined} */
   #canvas;
   /** @type {View | undefined} */
@@ -36,10 +40,12 @@ export class Preview {
   /**
    * @param {(canvas: HTMLCanvasElement) => View} make may throw where there is no WebGL2
    * @param {(words: string | undefined) => void} onTrouble called with words where the preview is lost, with none where it is back
+   * @param {() => void} onSquares called where the paper's squares have another width
    */
-  constructor(make, onTrouble) {
+  constructor(make, onTrouble, onSquares) {
     this.#make = make;
     this.#onTrouble = onTrouble;
+    this.#onSquares = onSquares;
   }
 
   /** What the view shows, in plain words. */
@@ -157,6 +163,10 @@ export class Preview {
     }
     this.#try((view) => {
       if (view.needsDraw() && this.#size[0] > 0) view.draw();
+      const squares = view.gridStep();
+      if (squares === this.squares) return;
+      this.squares = squares;
+      this.#onSquares();
     });
     if (this.#waiting.size > 0) this.redraw();
   }

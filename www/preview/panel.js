@@ -4,6 +4,7 @@ import { html, nothing } from "../vendor/lit-html.js";
 import { guard } from "../vendor/directives/guard.js";
 import { ref } from "../vendor/directives/ref.js";
 import { sign } from "../words/marks.js";
+import { short } from "../words/numbers.js";
 import { drawing } from "./drawing.js";
 import { listen } from "./gestures.js";
 
@@ -27,6 +28,7 @@ export function previewPanel(state) {
       <canvas ${ref((canvas) => attach(canvas, preview))} ?hidden=${drawn} tabindex="0" role="img"
         aria-label=${words} aria-describedby="preview-keys"></canvas>
       ${drawn ? guard([state.scene, words, state.selected], () => drawing(state.scene, words, state.selected)) : nothing}
+      ${!drawn && preview.squares > 0 ? html`<p class="paper">Squares of ${short(preview.squares)} mm</p>` : nothing}
       ${stale ? html`<p class="stale-words">The last complete design; what is marked has to be mended first.</p>` : nothing}
     </div>
     ${trouble ? html`<p class="trouble">${trouble}</p>` : nothing}

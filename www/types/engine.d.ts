@@ -34,5 +34,7 @@ export class View {
   restored(): void;
   description(): string;
   renderer(): string;
+  gridStep(): number;
+  scale(): number;
   free(): void;
 }
