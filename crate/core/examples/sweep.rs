@@ -1,0 +1,73 @@
+//! Writes made-up designs with what the engine makes of them, for judges that know nothing of the engine.
+//!
+//!     cargo run --release --example sweep -- OUT COUNT SEED
+//!
+//! OUT gets, for each design, the design, its report, and an STL and a 3MF file of each run that can be made, and
+//! `manifest.json`: `{ "cases": [ { "kind", "seed", "expect", "design", "report", "runs": [ { "name", "made",
+//! "deviation", "stl", "3mf", "outer_diameter", "bore", "length_mm", "material_mm3", "known_length_mm" } ] } ] }`.
+//! File names are relative to OUT; those of a run that is not made are null.
+
+use serde_json::{Value, json};
+use std::fs;
+use std::path::{Path, PathBuf};
+use tubewright_core::engine;
+use tubewright_core::strategies::{Expect, Generated, designs};
+
+type Fault = Box<dyn std::error::Error>;
+
+fn main() -> Result<(), Fault> {
+    let args: Vec<String> = std::env::args().skip(1).collect();
+    let [folder, count, seed] = &args[..] else {
+        return Err("name a folder to write into, how many designs, and a seed".into());
+    };
+    let folder = PathBuf::from(folder);
+    if folder.exists() {
+        fs::remove_dir_all(&folder)?;
+    }
+    fs::create_dir_all(&folder)?;
+    let mut cases = Vec::new();
+    for (number, design) in designs(seed.parse()?, count.parse()?).iter().enumerate() {
+        let case = case(&folder, &format!("{:04}", number + 1), design)
+            .map_err(|fault| format!("design {} ({}, seed {}): {fault}", number + 1, design.kind, design.seed))?;
+        cases.push(case);
+    }
+    let made =
+        cases.iter().flat_map(|case| case["runs"].as_array()).flatten().filter(|run| run["made"] == true).count();
+    fs::write(folder.join("manifest.json"), serde_json::to_string_pretty(&json!({ "cases": cases }))?)?;
+    println!("{} designs and {made} made runs in {}", cases.len(), folder.display());
+    Ok(())
+}
+
+fn case(folder: &Path, number: &str, design: &Generated) -> Result<Value, Fault> {
+    let keep = |name: String, bytes: &[u8]| fs::write(folder.join(&name), bytes).map(|()| name);
+    let report = engine::report(&design.text).map_err(|refusal| refusal.to_string())?;
+    let (stated, found): (Value, Value) = (serde_json::from_str(&design.text)?, serde_json::from_str(&report)?);
+    let mut runs = Vec::new();
+    for (place, entry) in found["runs"].as_array().into_iter().flatten().enumerate() {
+        let (name, tube) = (&entry["name"], &stated["runs"][place]["tube"]);
+        let mut run = json!({
+            "name": name, "made": entry["made"], "deviation": design.deviation, "stl": null, "3mf": null,
+            "outer_diameter": tube["outer_diameter"], "bore": tube["bore"],
+            "length_mm": entry["length_mm"], "material_mm3": entry["material_mm3"],
+            "known_length_mm": design.lengths.get(place).copied().flatten(),
+        });
+        if entry["made"] == true {
+            for kind in ["stl", "3mf"] {
+                let request = json!({ "kind": kind, "run": name, "deviation": design.deviation }).to_string();
+                let bytes = engine::export_file(&design.text, &request).map_err(|refusal| refusal.to_string())?;
+                run[kind] = keep(format!("{number}-{}.{kind}", place + 1), &bytes)?.into();
+            }
+        }
+        runs.push(run);
+    }
+    let expect = match design.expect {
+        Expect::Made => "made",
+        Expect::Stopped => "stopped",
+        Expect::Either => "either",
+    };
+    Ok(json!({
+        "kind": design.kind, "seed": design.seed, "expect": expect, "runs": runs,
+        "design": keep(format!("{number}-design.json"), design.text.as_bytes())?,
+        "report": keep(format!("{number}-report.json"), report.as_bytes())?,
+    }))
+}
