@@ -90,3 +90,12 @@ fn numbers_are_written_as_short_as_they_read_back() {
         assert_eq!(with(typed), written, "typed {typed}");
     }
 }
+
+#[test]
+fn minus_zero_goes_no_further_than_the_text() {
+    let text = EXAMPLE.replace("\"at\": [30, 20, 60]", "\"at\": [-0, -0.0, 60]");
+    let design = parse(&text).unwrap();
+    for axis in 0..2 {
+        assert!(design.ports[0].at[axis].is_sign_positive());
+    }
+}

@@ -6,10 +6,9 @@ use serde_json::{Value, json};
 use tubewright_core::engine;
 
 fn design() -> String {
-    let run = |name: &str, from: &str, to: &str, radius: f64| {
-        json!({"name": name, "from": from, "to": to, "tube": {"outer_diameter": 12, "bore": 8}, "bend_radius": radius})
-    };
-    let port = |name: &str, at: [f64; 3], facing: [f64; 3]| json!({"name": name, "at": at, "facing": facing, "fitting": "f"});
+    let run = |name: &str, from: &str, to: &str, radius: f64| json!({"name": name, "from": from, "to": to, "tube": {"outer_diameter": 12, "bore": 8}, "bend_radius": radius});
+    let port =
+        |name: &str, at: [f64; 3], facing: [f64; 3]| json!({"name": name, "at": at, "facing": facing, "fitting": "f"});
     let mut first = run("../pump: to/block", "a", "b", 24.0);
     first["route"] = json!([{"corner": [0, 0, 80]}]);
     json!({"format": "tubewright-design", "version": 1, "name": "Kittiwake",
@@ -27,9 +26,10 @@ fn file(request: Value) -> Vec<u8> {
 
 #[track_caller]
 fn refused(request: &str, path: &str, words: &[&str]) {
-    for refusal in [engine::export_file(&design(), request), engine::file_name(&design(), request).map(String::into_bytes)]
-        .into_iter()
-        .map(|answer| answer.expect_err("it is refused"))
+    for refusal in
+        [engine::export_file(&design(), request), engine::file_name(&design(), request).map(String::into_bytes)]
+            .into_iter()
+            .map(|answer| answer.expect_err("it is refused"))
     {
         assert_eq!(refusal.path, path, "{}", refusal.message);
         for word in words {

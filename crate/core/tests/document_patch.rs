@@ -73,7 +73,8 @@ fn a_patch_that_does_not_fit_is_refused_at_its_place() {
 #[test]
 fn a_patch_cannot_blow_up() {
     // Each step would double the design; forty of them would make a million million values.
-    let doubling: Vec<Value> = (0..40).map(|step| json!({"op": "copy", "from": "", "path": format!("/x{step}")})).collect();
+    let doubling: Vec<Value> =
+        (0..40).map(|step| json!({"op": "copy", "from": "", "path": format!("/x{step}")})).collect();
     let refusal = apply(DESIGN, &Value::from(doubling).to_string()).unwrap_err();
     assert!(refusal.message.contains("too large") && refusal.path.starts_with("/x1"), "{refusal}");
     // Copying the whole below its own deepest place doubles the depth; a value much deeper could not even be dropped.

@@ -35,12 +35,24 @@ fn there_is_a_straight_and_an_elbow_for_each_tube_in_trade_use() {
     let shipped = shipped();
     for diameter in [10.0, 12.0, 12.7, 14.0, 16.0] {
         let of_size = |elbow: bool| {
-            shipped["fittings"].as_array().unwrap().iter().filter(|row| {
-                row["fitting"]["tube_diameter"].as_f64() == Some(diameter) && row["fitting"]["elbow"].is_object() == elbow
-            }).count()
+            shipped["fittings"]
+                .as_array()
+                .unwrap()
+                .iter()
+                .filter(|row| {
+                    row["fitting"]["tube_diameter"].as_f64() == Some(diameter)
+                        && row["fitting"]["elbow"].is_object() == elbow
+                })
+                .count()
         };
         assert_eq!((of_size(false), of_size(true)), (1, 1), "{diameter} mm");
-        assert!(shipped["tubes"].as_array().unwrap().iter().any(|row| row["tube"]["outer_diameter"].as_f64() == Some(diameter)));
+        assert!(
+            shipped["tubes"]
+                .as_array()
+                .unwrap()
+                .iter()
+                .any(|row| row["tube"]["outer_diameter"].as_f64() == Some(diameter))
+        );
     }
 }
 
@@ -71,7 +83,8 @@ fn materials_printers_and_coolants_can_be_named() {
     let with = |part: &str, key: &str, name: &Value| {
         json!({"format": "tubewright-design", "version": 1, part: {key: name}}).to_string()
     };
-    for (list, part, key) in [("materials", "process", "material"), ("printers", "process", "printer"), ("coolants", "loop", "coolant")]
+    for (list, part, key) in
+        [("materials", "process", "material"), ("printers", "process", "printer"), ("coolants", "loop", "coolant")]
     {
         for row in shipped[list].as_array().unwrap() {
             let whole: Value =
@@ -115,7 +128,8 @@ fn the_loop_shows_what_a_design_can_hold() {
     let used: BTreeSet<&str> = design.runs.iter().flat_map(|run| [run.from.as_str(), run.to.as_str()]).collect();
     assert_eq!(used.len(), design.ports.len());
     // A first corner that is not in front of its port: the run has one bend more than corners.
-    let report: Value = serde_json::from_str(&engine::report(&shipped["demos"][1]["design"].to_string()).unwrap()).unwrap();
+    let report: Value =
+        serde_json::from_str(&engine::report(&shipped["demos"][1]["design"].to_string()).unwrap()).unwrap();
     let bends = report["runs"][0]["bend_table"].as_array().unwrap().len() - 1;
     assert_eq!(bends, design.runs[0].route.len() + 1);
 }
@@ -150,12 +164,15 @@ fn the_form_is_told_what_the_reader_holds_to() {
         assert_eq!(row["key"], json!(key));
         assert!(row["hint"].as_str().is_some_and(|hint| hint.ends_with('.') && !hint.contains("  ")), "{row}");
         assert!(row["label"].as_str().is_some_and(|label| !label.is_empty()));
-        let pointer = ["/0", "/1"].iter().flat_map(|last| {
-            // The keep-outs' second item is the cylinder; other lists are looked at in their first.
-            let list = if key.contains("/cylinder/") { "/keep_outs/1" } else { "/keep_outs/0" };
-            let place = key.replace("/keep_outs/*", list).replace("/corner/*/", "/corner/1/").replace("/*", "/0");
-            [place.clone(), place.strip_suffix("/0").map(|place| format!("{place}{last}")).unwrap_or(place)]
-        }).find(|pointer| full.pointer(pointer).is_some());
+        let pointer = ["/0", "/1"]
+            .iter()
+            .flat_map(|last| {
+                // The keep-outs' second item is the cylinder; other lists are looked at in their first.
+                let list = if key.contains("/cylinder/") { "/keep_outs/1" } else { "/keep_outs/0" };
+                let place = key.replace("/keep_outs/*", list).replace("/corner/*/", "/corner/1/").replace("/*", "/0");
+                [place.clone(), place.strip_suffix("/0").map(|place| format!("{place}{last}")).unwrap_or(place)]
+            })
+            .find(|pointer| full.pointer(pointer).is_some());
         let Some(pointer) = pointer else { panic!("{key} is not in the design") };
         if row["kind"] != json!("number") {
             continue;
@@ -164,7 +181,9 @@ fn the_form_is_told_what_the_reader_holds_to() {
         let refused = |value: f64| {
             let mut design = full.clone();
             *design.pointer_mut(&pointer).unwrap() = json!(value);
-            problems(&design.to_string()).into_iter().any(|refusal| refusal.path == pointer && refusal.message.contains("out of range"))
+            problems(&design.to_string())
+                .into_iter()
+                .any(|refusal| refusal.path == pointer && refusal.message.contains("out of range"))
         };
         let (min, max) = (row["min"].as_f64().unwrap(), row["max"].as_f64().unwrap());
         let beyond = |value: f64| value + value.abs().max(1.0) * 1e-9;

@@ -45,7 +45,8 @@ fn design() -> impl Strategy<Value = Value> {
     );
     let port = (point(), vec(number(0.01, 2.0), 3), name());
     let station = (point(), proptest::option::of(number(0.0, 50.0)), proptest::option::of(number(-50.0, 50.0)));
-    let run = (number(8.0, 60.0), number(0.0, 8.0), proptest::option::of(number(0.0, 90.0)), vec(station, 0..5), name());
+    let run =
+        (number(8.0, 60.0), number(0.0, 8.0), proptest::option::of(number(0.0, 90.0)), vec(station, 0..5), name());
     (vec(fitting, 1..3), vec(port, 2..6), vec(run, 0..4), name(), proptest::option::of(number(0.0, 20.0))).prop_map(
         |(fittings, ports, runs, name, clearance)| {
             let fittings: Vec<Value> = fittings

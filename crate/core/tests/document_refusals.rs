@@ -95,7 +95,8 @@ fn texts_that_are_too_long_or_hold_too_much() {
 
 #[test]
 fn numbers_that_are_none() {
-    let number = |typed: &str| base().to_string().replace("\"gland_diameter\":15.2", &format!("\"gland_diameter\":{typed}"));
+    let number =
+        |typed: &str| base().to_string().replace("\"gland_diameter\":15.2", &format!("\"gland_diameter\":{typed}"));
     let at = "/fittings/1/seal/gland_diameter";
     refused(&number("NaN"), at, &["“NaN”", "line 1", "12.5"]);
     refused(&number("nan"), at, &["“nan”"]);
@@ -162,9 +163,20 @@ fn unknown_keys_are_named_with_their_place_and_the_nearest_known_one() {
     let mut slashed = base();
     slashed["loop"]["flow/l"] = json!(1);
     refused(&slashed.to_string(), "/loop/flow~1l", &["“flow/l”"]);
-    let deep = ["/ports/0/x", "/runs/0/x", "/runs/0/tube/x", "/runs/0/route/0/x", "/runs/0/route/0/corner/1/x",
-        "/keep_outs/0/x", "/keep_outs/0/box/x", "/keep_outs/1/cylinder/x", "/process/x", "/loop/x",
-        "/fittings/1/elbow/x", "/fittings/1/seal/x"];
+    let deep = [
+        "/ports/0/x",
+        "/runs/0/x",
+        "/runs/0/tube/x",
+        "/runs/0/route/0/x",
+        "/runs/0/route/0/corner/1/x",
+        "/keep_outs/0/x",
+        "/keep_outs/0/box/x",
+        "/keep_outs/1/cylinder/x",
+        "/process/x",
+        "/loop/x",
+        "/fittings/1/elbow/x",
+        "/fittings/1/seal/x",
+    ];
     for path in deep {
         refused(&with(path, json!(1)), path, &["“x” is not known here", "keys"]);
     }
@@ -210,9 +222,18 @@ fn what_must_be_there() {
 
 #[test]
 fn what_may_be_left_out() {
-    for path in ["/runs/0/route", "/runs/0/ends", "/keep_outs", "/process", "/loop", "/fittings/1/elbow", "/fittings/1/seal",
-        "/runs", "/runs/0/route/0/bend_radius", "/runs/0/route/0/corner/1/plus"]
-    {
+    for path in [
+        "/runs/0/route",
+        "/runs/0/ends",
+        "/keep_outs",
+        "/process",
+        "/loop",
+        "/fittings/1/elbow",
+        "/fittings/1/seal",
+        "/runs",
+        "/runs/0/route/0/bend_radius",
+        "/runs/0/route/0/corner/1/plus",
+    ] {
         assert_eq!(problems(&without(path)), [], "{path}");
     }
     assert_eq!(problems(&with("/fittings/1/elbow", Value::Null)), []);
@@ -294,7 +315,11 @@ fn own_materials_printers_and_coolants() {
     assert_eq!(design.process.printer.build_volume, [100.0; 3]);
     let path = "/process/material";
     refused(&with(path, json!({"name": "x"})), "/process/material/density_g_per_cm3", &["missing", "g/cm³"]);
-    refused(&with(path, json!({"name": "x", "density_g_per_cm3": 0})), "/process/material/density_g_per_cm3", &["above 0"]);
+    refused(
+        &with(path, json!({"name": "x", "density_g_per_cm3": 0})),
+        "/process/material/density_g_per_cm3",
+        &["above 0"],
+    );
     let printer = json!({"name": "mine", "build_volume": [100, 100], "least_wall": 0.8});
     refused(&with("/process/printer", printer), "/process/printer/build_volume", &["three numbers", "there are 2"]);
 }
@@ -309,16 +334,46 @@ fn names_are_unique_not_empty_and_can_be_shown() {
     refused(&with(name, json!(7)), name, &["text in quotes"]);
     refused(&with(name, json!("x".repeat(201))), name, &["201 characters", "200"]);
     assert_eq!(problems(&with(name, json!("ü".repeat(200)))), []);
-    for code in ['\u{0}', '\u{7}', '\n', '\u{7f}', '\u{9f}', '\u{61c}', '\u{200e}', '\u{200f}', '\u{2028}', '\u{2029}',
-        '\u{202a}', '\u{202b}', '\u{202c}', '\u{202d}', '\u{202e}', '\u{2066}', '\u{2067}', '\u{2068}', '\u{2069}',
-        '\u{feff}', '\u{fffe}', '\u{1ffff}', '\u{fdd0}']
-    {
+    for code in [
+        '\u{0}',
+        '\u{7}',
+        '\n',
+        '\u{7f}',
+        '\u{9f}',
+        '\u{61c}',
+        '\u{200e}',
+        '\u{200f}',
+        '\u{2028}',
+        '\u{2029}',
+        '\u{202a}',
+        '\u{202b}',
+        '\u{202c}',
+        '\u{202d}',
+        '\u{202e}',
+        '\u{2066}',
+        '\u{2067}',
+        '\u{2068}',
+        '\u{2069}',
+        '\u{feff}',
+        '\u{fffe}',
+        '\u{1ffff}',
+        '\u{fdd0}',
+    ] {
         let words = format!("U+{:04X}", code as u32);
         refused(&with(name, json!(format!("a{code}b"))), name, &["invisible character", &words]);
     }
-    for good in ["<img src=x onerror=alert(1)>", "../../etc/passwd", "C:\\tube", "a/b", "\"quoted\"", "مضخة", "ポンプ", "👨‍🔧",
-        "con", "a\u{300}"]
-    {
+    for good in [
+        "<img src=x onerror=alert(1)>",
+        "../../etc/passwd",
+        "C:\\tube",
+        "a/b",
+        "\"quoted\"",
+        "مضخة",
+        "ポンプ",
+        "👨‍🔧",
+        "con",
+        "a\u{300}",
+    ] {
         assert_eq!(problems(&with(name, json!(good))), [], "{good}");
     }
     assert_eq!(problems(&with("/notes", json!("one\ntwo\tthree\r\n"))), []);
@@ -328,7 +383,8 @@ fn names_are_unique_not_empty_and_can_be_shown() {
 
 #[test]
 fn bounds_are_checked() {
-    let port = |index: usize| json!({"name": format!("p{index}"), "at": [index, 0, 0], "facing": [0, 0, 1], "fitting": "F12"});
+    let port =
+        |index: usize| json!({"name": format!("p{index}"), "at": [index, 0, 0], "facing": [0, 0, 1], "fitting": "F12"});
     let ports = |count: usize| Value::from((0..count).map(port).collect::<Vec<_>>());
     let with_ports = |count| {
         let mut design = base();
@@ -366,9 +422,8 @@ fn bounds_are_checked() {
     };
     assert_eq!(problems(&fittings(1_000)), []);
     refused(&fittings(1_001), "/fittings", &["1001 fittings"]);
-    let boxes: Vec<Value> = (0..1_001)
-        .map(|i| json!({"name": format!("k{i}"), "box": {"min": [0, 0, 0], "max": [1, 1, 1]}}))
-        .collect();
+    let boxes: Vec<Value> =
+        (0..1_001).map(|i| json!({"name": format!("k{i}"), "box": {"min": [0, 0, 0], "max": [1, 1, 1]}})).collect();
     refused(&with("/keep_outs", Value::from(boxes)), "/keep_outs", &["1001 keep-outs"]);
 
     for path in ["/ports/0/at/0", "/runs/0/route/0/corner/0", "/keep_outs/0/box/max/0", "/keep_outs/1/cylinder/to/0"] {
@@ -389,7 +444,11 @@ fn kinds_that_do_not_fit() {
     refused(&with("/ports/0/at", json!([1])), "/ports/0/at", &["there is 1"]);
     refused(&with("/ports/0/at", json!([1, 2, 3, 4])), "/ports/0/at", &["there are 4"]);
     refused(&with("/ports/0/at", json!("1,2,3")), "/ports/0/at", &["not a text"]);
-    refused(&with("/runs/0/ends/seat_mark", json!("yes")), "/runs/0/ends/seat_mark", &["Seating mark", "true or false"]);
+    refused(
+        &with("/runs/0/ends/seat_mark", json!("yes")),
+        "/runs/0/ends/seat_mark",
+        &["Seating mark", "true or false"],
+    );
     refused(&with("/runs/0/bend_radius", Value::Null), "/runs/0/bend_radius", &["Null is no number"]);
     refused(&with("/name", Value::Null), "/name", &["text in quotes"]);
 }

@@ -52,8 +52,12 @@ fn bend_tables_by_hand() {
         [[76.0, 0.0, 90.0, 24.0], [32.0, 135.0, 90.0, 24.0], [36.852814, 180.0, 90.0, 24.0], [36.0, 0.0, 0.0, 0.0]];
     table(&through(&b, 24.0), &rows, 293.950149);
     let c = [[0.0, 0.0, 0.0], [100.0, 0.0, 0.0], [160.0, 80.0, 0.0], [160.0, 80.0, 100.0], [200.0, 80.0, 130.0]];
-    let rows = [[90.0, 0.0, 53.130102, 20.0], [70.0, 90.0, 90.0, 20.0], [70.0, 126.869898, 53.130102, 20.0],
-        [40.0, 0.0, 0.0, 0.0]];
+    let rows = [
+        [90.0, 0.0, 53.130102, 20.0],
+        [70.0, 90.0, 90.0, 20.0],
+        [70.0, 126.869898, 53.130102, 20.0],
+        [40.0, 0.0, 0.0, 0.0],
+    ];
     table(&through(&c, 20.0), &rows, 338.507735);
 }
 
@@ -64,7 +68,10 @@ fn right_angles_are_told_as_ninety_exactly() {
         assert_eq!(report["runs"][0]["bend_table"][row]["angle_deg"], json!(90.0));
     }
     assert_eq!(report["runs"][0]["bend_table"][1]["rotation_deg"], json!(90.0));
-    assert_eq!(report["runs"][0]["points_mm"], json!([[0.0, 0.0, 0.0], [100.0, 0.0, 0.0], [100.0, 80.0, 0.0], [100.0, 80.0, 60.0]]));
+    assert_eq!(
+        report["runs"][0]["points_mm"],
+        json!([[0.0, 0.0, 0.0], [100.0, 0.0, 0.0], [100.0, 80.0, 0.0], [100.0, 80.0, 60.0]])
+    );
 }
 
 #[test]
@@ -94,10 +101,47 @@ fn keys_stand_in_the_contracts_order() {
     let mut bad = through(&A, 24.0);
     bad["runs"][0]["tube"]["bore"] = json!(11.5);
     let text = engine::report(&bad.to_string()).unwrap();
-    let order = ["name", "runs", "name", "made", "length_mm", "material_mm3", "bore_mm3", "mass_g", "coolant_g", "bounds_mm",
-        "min", "max", "bend_table", "straight_mm", "rotation_deg", "angle_deg", "radius_mm", "points_mm", "totals",
-        "length_mm", "material_mm3", "bore_mm3", "mass_g", "coolant_g", "findings", "code", "severity", "run", "where",
-        "at_mm", "message", "value", "limit", "unit", "source", "fix", "op", "path", "value"];
+    let order = [
+        "name",
+        "runs",
+        "name",
+        "made",
+        "length_mm",
+        "material_mm3",
+        "bore_mm3",
+        "mass_g",
+        "coolant_g",
+        "bounds_mm",
+        "min",
+        "max",
+        "bend_table",
+        "straight_mm",
+        "rotation_deg",
+        "angle_deg",
+        "radius_mm",
+        "points_mm",
+        "totals",
+        "length_mm",
+        "material_mm3",
+        "bore_mm3",
+        "mass_g",
+        "coolant_g",
+        "findings",
+        "code",
+        "severity",
+        "run",
+        "where",
+        "at_mm",
+        "message",
+        "value",
+        "limit",
+        "unit",
+        "source",
+        "fix",
+        "op",
+        "path",
+        "value",
+    ];
     let mut rest = text.as_str();
     for key in order {
         let quoted = format!("\"{key}\":");
@@ -188,7 +232,7 @@ fn the_scene_follows_the_curve() {
     assert_eq!(points.first(), Some(&[0.0, 0.0, 0.0]));
     assert_eq!(points.last(), Some(&[100.0, 80.0, 60.0]));
     // The first bend's circle: centre (76, 24, 0), radius 24. Its corners lie on it, chords at most 0.05 inside.
-    let from_centre = |p: &[f64; 3]| ((p[0] - 76.0).powi(2) + (p[1] - 24.0).powi(2)).sqrt();
+    let from_centre = |p: &[f64; 3]| libm::hypot(p[0] - 76.0, p[1] - 24.0);
     let on_bend: Vec<&[f64; 3]> = points.iter().filter(|p| p[0] > 76.0 - 1e-9 && p[1] < 24.0 + 1e-9).collect();
     assert!(on_bend.len() > 6, "{on_bend:?}");
     for pair in on_bend.windows(2) {
@@ -197,7 +241,10 @@ fn the_scene_follows_the_curve() {
         assert!(from_centre(&middle) > 24.0 - 0.05);
     }
     // Collars of 19 mm stand on the ports: 9.5 mm round the tube's axis, 10 mm out of the seat.
-    assert_eq!(scene["collars"][0], json!({"port": "a", "from": [0.0, 0.0, 0.0], "to": [10.0, 0.0, 0.0], "radius": 9.5}));
+    assert_eq!(
+        scene["collars"][0],
+        json!({"port": "a", "from": [0.0, 0.0, 0.0], "to": [10.0, 0.0, 0.0], "radius": 9.5})
+    );
     assert_eq!(scene["ports"][1]["facing"], json!([0.0, 0.0, -1.0]));
     assert_eq!(scene["ports"][1]["mouth"], json!([100.0, 80.0, 50.0]));
     assert_eq!(scene["bounds"], json!({"min": [0.0, -9.5, -9.5], "max": [109.5, 89.5, 60.0]}));
@@ -209,7 +256,10 @@ fn the_scene_holds_keep_outs_and_what_cannot_be_made() {
     design["keep_outs"] = json!([{"name": "bay", "box": {"min": [-50, -60, -70], "max": [0, 0, 0]}},
         {"name": "can", "cylinder": {"from": [0, 0, 300], "to": [0, 0, 400], "radius": 25}}]);
     let scene: Value = serde_json::from_str(&engine::scene(&design.to_string()).unwrap()).unwrap();
-    assert_eq!(scene["keep_outs"][0], json!({"name": "bay", "box": {"min": [-50.0, -60.0, -70.0], "max": [0.0, 0.0, 0.0]}}));
+    assert_eq!(
+        scene["keep_outs"][0],
+        json!({"name": "bay", "box": {"min": [-50.0, -60.0, -70.0], "max": [0.0, 0.0, 0.0]}})
+    );
     let can = json!({"name": "can", "cylinder": {"from": [0.0, 0.0, 300.0], "to": [0.0, 0.0, 400.0], "radius": 25.0}});
     assert_eq!(scene["keep_outs"][1], can);
     assert_eq!(scene["runs"][0]["made"], json!(false));
@@ -235,4 +285,27 @@ fn no_more_than_a_hundred_metres_of_tube() {
     assert_eq!(engine::export_file(&text, r#"{"kind":"design"}"#).unwrap_err(), refusal);
     // It can still be kept and changed.
     assert!(engine::normalise(&text).is_ok());
+}
+
+#[test]
+fn of_too_many_findings_the_worst_are_told() {
+    // 998 ports carry no tube and 900 fittings are in no port, notes or cares each; one run that cannot be made stops.
+    let mut design = through(&A, 50.0);
+    let ports = design["ports"].as_array_mut().unwrap();
+    ports.extend(
+        (0..998).map(
+            |i| json!({"name": format!("p{i}"), "at": [5_000 + 100 * i, 0, 0], "facing": [0, 0, 1], "fitting": "f"}),
+        ),
+    );
+    let fittings = design["fittings"].as_array_mut().unwrap();
+    fittings.extend((0..900).map(|i| json!({"name": format!("g{i}"), "tube_diameter": 12})));
+    let report = report(&design);
+    let findings = report["findings"].as_array().unwrap();
+    assert_eq!(findings.len(), 1_000);
+    assert_eq!(findings[0]["severity"], json!("stop"));
+    let last = &findings[999];
+    assert_eq!(last["code"], json!("more_findings"));
+    let rest: f64 = last["value"].as_f64().unwrap();
+    assert!(rest >= 898.0, "{last}");
+    assert!(last["message"].as_str().unwrap().starts_with(&format!("{rest} more findings")), "{last}");
 }

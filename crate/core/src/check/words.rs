@@ -335,6 +335,13 @@ pub const WORDS: &[Words] = &[
         limit: Limit::Exact,
     },
     Words {
+        code: "more_findings",
+        title: "More findings",
+        meaning: "There is so much to say about this design that only the worst of it is told.",
+        messages: &["{count} more findings are not told. Mend some of the others, and they will be."],
+        limit: Limit::Exact,
+    },
+    Words {
         code: "port_unused",
         title: "Port without a tube",
         meaning: "An open port leaks. It needs a tube or a plug.",

@@ -33,10 +33,13 @@ pub(super) enum Node {
 /// Reads a whole text. Refused: a text too long or too deep, one that is not JSON, a key given twice.
 pub(super) fn read(text: &str) -> Result<Node, Refusal> {
     if text.len() > LONGEST_TEXT {
-        return Err(Refusal::at("", format!(
-            "The text has {:.1} MiB; a design has at most 16 MiB. Is it another kind of file?",
-            text.len() as f64 / (1024.0 * 1024.0)
-        )));
+        return Err(Refusal::at(
+            "",
+            format!(
+                "The text has {:.1} MiB; a design has at most 16 MiB. Is it another kind of file?",
+                text.len() as f64 / (1024.0 * 1024.0)
+            ),
+        ));
     }
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     if text.trim().is_empty() {
@@ -210,7 +213,9 @@ impl Node {
     pub fn is_cut(&self) -> bool {
         match self {
             Node::List { items, count } => items.len() < *count || items.iter().any(Node::is_cut),
-            Node::Object { entries, count } => entries.len() < *count || entries.iter().any(|(_, value)| value.is_cut()),
+            Node::Object { entries, count } => {
+                entries.len() < *count || entries.iter().any(|(_, value)| value.is_cut())
+            }
             _ => false,
         }
     }

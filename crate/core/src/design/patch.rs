@@ -51,8 +51,13 @@ fn steps(patch: &str) -> Result<Vec<PatchOperation>, Refusal> {
         return Err(Refusal::at("", "The change is too long; at most 1 MiB is possible."));
     }
     let Patch(mut steps) = serde_json::from_str(patch).map_err(|error| {
-        Refusal::at("", format!("The change is no JSON Patch, a list of steps such as \
-            [{{ \"op\": \"replace\", \"path\": \"/clearance\", \"value\": 2 }}]: {error}."))
+        Refusal::at(
+            "",
+            format!(
+                "The change is no JSON Patch, a list of steps such as \
+            [{{ \"op\": \"replace\", \"path\": \"/clearance\", \"value\": 2 }}]: {error}."
+            ),
+        )
     })?;
     if steps.len() > MOST_STEPS {
         return Err(Refusal::at("", format!("The change has {} steps; at most 1,000 are possible.", steps.len())));

@@ -139,7 +139,10 @@ impl Reader {
         let message = match node {
             Some(Node::List { items, count }) => match <&[Node; 3]>::try_from(items.as_slice()) {
                 Ok(three) if *count == 3 => return Some(three),
-                _ => format!("{label}: three numbers are needed, [x, y, z]; there {} {count}.", if *count == 1 { "is" } else { "are" }),
+                _ => format!(
+                    "{label}: three numbers are needed, [x, y, z]; there {} {count}.",
+                    if *count == 1 { "is" } else { "are" }
+                ),
             },
             Some(node) => format!("{label}: three numbers are needed, [x, y, z], not {}.", node.kind()),
             None => format!("{label} is missing. Give three numbers, [x, y, z]."),
@@ -216,7 +219,10 @@ impl Reader {
             Some(Node::Flag(value)) => Some(*value),
             Some(node) => {
                 let place = keys.place.key(quantity.name());
-                self.refuse(&place, format!("{}: {} will not do. {}", quantity.label, capital(node.kind()), quantity.wanted()));
+                self.refuse(
+                    &place,
+                    format!("{}: {} will not do. {}", quantity.label, capital(node.kind()), quantity.wanted()),
+                );
                 None
             }
         }
@@ -231,7 +237,9 @@ impl Reader {
         let message = match keys.get(quantity.name()) {
             None => return self.missing(&place, quantity),
             Some(Node::Text(name)) if names.has(name) => return Some(name.clone()),
-            Some(Node::Text(_)) if names.listed.is_empty() => format!("{label}: the design has no {of} yet. Add one first."),
+            Some(Node::Text(_)) if names.listed.is_empty() => {
+                format!("{label}: the design has no {of} yet. Add one first.")
+            }
             Some(Node::Text(name)) if name.is_empty() => {
                 format!("{label}: no {of} is chosen. The design has {}.", wording::listed(names.listed.iter().copied()))
             }

@@ -62,7 +62,9 @@ fn plain(reason: &str) -> String {
         "expected `:`" => "a colon must follow the key",
         "expected `,` or `]`" => "a comma or a closing ] must follow",
         "expected `,` or `}`" => "a comma or a closing } must follow",
-        "expected value" | "expected ident" => "a value must stand here: a number, a text in quotes, a list or an object",
+        "expected value" | "expected ident" => {
+            "a value must stand here: a number, a text in quotes, a list or an object"
+        }
         "key must be a string" => "a key in double quotes must stand here",
         "trailing comma" => "the comma before the closing bracket must go",
         "trailing characters" => "there is more text after the design's end",

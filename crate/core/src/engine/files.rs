@@ -106,9 +106,10 @@ fn run(kind: Kind, keys: &Map<String, Value>, stages: &Stages<'_>) -> Result<Opt
             Err(Refusal::at("/run", "An STL holds one run: say which by its name, \"run\": \"...\"."))
         }
         None | Some(Value::Null) => Ok(None),
-        Some(_) if whole => {
-            Err(Refusal::at("/run", format!("A file of kind \"{}\" is of the whole design; leave the run out.", kind.word())))
-        }
+        Some(_) if whole => Err(Refusal::at(
+            "/run",
+            format!("A file of kind \"{}\" is of the whole design; leave the run out.", kind.word()),
+        )),
         Some(Value::String(name)) => stages.run_named(name, "/run").map(Some),
         Some(_) => Err(Refusal::at("/run", "The run must be a run's name, in quotes.")),
     }

@@ -74,5 +74,8 @@ fn fits(canonical: String) -> Result<String, Refusal> {
     if canonical.len() <= LONGEST_TEXT {
         return Ok(canonical);
     }
-    Err(Refusal::at("/runs", "The design is too large to be kept: written out it has more than 16 MiB. Split it into two."))
+    Err(Refusal::at(
+        "/runs",
+        "The design is too large to be kept: written out it has more than 16 MiB. Split it into two.",
+    ))
 }

@@ -120,5 +120,8 @@ pub(super) fn checked_deviation(deviation: f64, path: &str) -> Result<f64, Refus
         return Ok(deviation);
     }
     let found = if deviation.is_finite() { format!("{} mm", shown(deviation)) } else { "no number".to_owned() };
-    Err(Refusal::at(path, format!("Deviation: {found} is out of range. Give a number from 0.001 to 1 mm; 0.01 is usual.")))
+    Err(Refusal::at(
+        path,
+        format!("Deviation: {found} is out of range. Give a number from 0.001 to 1 mm; 0.01 is usual."),
+    ))
 }

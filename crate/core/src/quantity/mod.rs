@@ -100,16 +100,8 @@ impl Quantity {
 
 /// A row of the table, being built: a number of any size in `unit`.
 const fn number(key: &'static str, label: &'static str, unit: &'static str, hint: &'static str) -> Quantity {
-    let range = Range {
-        unit,
-        min: -1e6,
-        max: 1e6,
-        min_open: false,
-        max_open: false,
-        step: 1.0,
-        example: 0.0,
-        default: None,
-    };
+    let range =
+        Range { unit, min: -1e6, max: 1e6, min_open: false, max_open: false, step: 1.0, example: 0.0, default: None };
     Quantity { key, label, hint, kind: Kind::Number(range) }
 }
 

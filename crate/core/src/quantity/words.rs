@@ -55,11 +55,7 @@ fn plain(value: f64) -> String {
         return digits;
     }
     let (sign, digits) = if value < 0.0 { ("-", &digits[1..]) } else { ("", &digits[..]) };
-    let groups: Vec<&str> = digits
-        .as_bytes()
-        .rchunks(3)
-        .rev()
-        .map(|group| std::str::from_utf8(group).unwrap_or(""))
-        .collect();
+    let groups: Vec<&str> =
+        digits.as_bytes().rchunks(3).rev().map(|group| std::str::from_utf8(group).unwrap_or("")).collect();
     format!("{sign}{}", groups.join(","))
 }

@@ -65,3 +65,75 @@ fn add_missing_parents(steps: &mut Vec<Step>, path: &str, source: &Source<'_>) {
         steps.push(Step { op: "add", path: parent.to_owned(), value: Some(empty) });
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::check::{PatchStep, Severity};
+
+    fn finding(steps: &[(&'static str, &str, Option<Value>)]) -> Finding {
+        Finding {
+            code: "thin_tip",
+            severity: Severity::Stop,
+            run: None,
+            place: String::new(),
+            at: None,
+            value: None,
+            limit: None,
+            unit: "mm",
+            source: "geometry",
+            words: Vec::new(),
+            ways: Vec::new(),
+            fix: Some(
+                steps
+                    .iter()
+                    .map(|(op, path, value)| PatchStep { op, path: (*path).into(), value: value.clone() })
+                    .collect(),
+            ),
+        }
+    }
+
+    fn steps(text: &str, fix: &[(&'static str, &str, Option<Value>)]) -> Value {
+        serde_json::to_value(told(&finding(fix), &Source::of(text))).unwrap()
+    }
+
+    #[test]
+    fn what_is_there_is_replaced_and_what_is_not_is_added() {
+        let text = r#"{"runs": [{"bend_radius": 5, "route": [{"corner": [1, 2, 3]}]}]}"#;
+        let one = |op, path: &str| steps(text, &[(op, path, Some(json!(9)))]);
+        assert_eq!(
+            one("replace", "/runs/0/bend_radius"),
+            json!([{"op": "replace", "path": "/runs/0/bend_radius", "value": 9}])
+        );
+        assert_eq!(
+            one("replace", "/runs/0/route/0/bend_radius"),
+            json!([{"op": "add", "path": "/runs/0/route/0/bend_radius", "value": 9}])
+        );
+        // An item put before another stays an insertion.
+        assert_eq!(one("add", "/runs/0/route/0"), json!([{"op": "add", "path": "/runs/0/route/0", "value": 9}]));
+        assert_eq!(
+            steps(text, &[("remove", "/runs/0/route/0", None)]),
+            json!([{"op": "remove", "path": "/runs/0/route/0"}])
+        );
+    }
+
+    #[test]
+    fn missing_parents_are_added_once() {
+        let text = r#"{"runs": [{"name": "a"}]}"#;
+        let fix = [
+            ("replace", "/runs/0/ends/chamfer_length", Some(json!(1))),
+            ("replace", "/runs/0/ends/edge_break", Some(json!(0))),
+            ("add", "/runs/0/route/-", Some(json!({"corner": [1, 2, 3]}))),
+        ];
+        assert_eq!(
+            steps(text, &fix),
+            json!([
+                {"op": "add", "path": "/runs/0/ends", "value": {}},
+                {"op": "add", "path": "/runs/0/ends/chamfer_length", "value": 1},
+                {"op": "add", "path": "/runs/0/ends/edge_break", "value": 0},
+                {"op": "add", "path": "/runs/0/route", "value": []},
+                {"op": "add", "path": "/runs/0/route/-", "value": {"corner": [1, 2, 3]}},
+            ])
+        );
+    }
+}

@@ -158,17 +158,22 @@ fn rest_of(piece: &Piece) -> Vec<[f64; 3]> {
 /// The box round everything that is drawn; where that is nothing, a hand's breadth at the datum.
 fn round(stages: &Stages<'_>) -> Bounds {
     let ports = stages.layout.ports.iter().map(|port| Bounds { min: port.seat, max: port.seat });
-    let collars = stages.layout.ports.iter().flat_map(|port| &port.collars).map(|collar| {
-        cylinder(&collar.from, &collar.to, collar.radius)
-    });
+    let collars = stages
+        .layout
+        .ports
+        .iter()
+        .flat_map(|port| &port.collars)
+        .map(|collar| cylinder(&collar.from, &collar.to, collar.radius));
     let keep_outs = stages.design.keep_outs.iter().map(|keep_out| match keep_out.shape {
         KeepOutShape::Box { min, max } => Bounds { min: min.into(), max: max.into() },
         KeepOutShape::Cylinder { from, to, radius } => cylinder(&from.into(), &to.into(), radius),
     });
     let runs = stages.lines.iter().enumerate().flat_map(|(run, line)| {
-        let skin = line.line.as_ref().filter(|_| stages.is_made(run)).map(|curve| {
-            skin_bounds(curve, &Profile::of(&stages.design.runs[run], curve.length))
-        });
+        let skin = line
+            .line
+            .as_ref()
+            .filter(|_| stages.is_made(run))
+            .map(|curve| skin_bounds(curve, &Profile::of(&stages.design.runs[run], curve.length)));
         let skeleton = line.skeleton.iter().map(|point| Bounds { min: *point, max: *point });
         skeleton.chain(skin)
     });

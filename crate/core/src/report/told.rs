@@ -4,8 +4,8 @@ use serde::Serialize;
 
 use super::fix::Step;
 use super::numbers::unsigned_zero;
-use crate::check::words::{message, severity_name};
 use crate::check::Finding;
+use crate::check::words::{message, severity_name};
 
 /// The contract's keys of a finding, and the point to show it at.
 #[derive(Serialize)]

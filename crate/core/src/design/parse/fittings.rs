@@ -10,8 +10,7 @@ use crate::quantity as q;
 /// How much wider than its tube a collar is taken to be where it is not stated, mm; common practice, no source.
 const COLLAR_OVER_TUBE: f64 = 7.0;
 
-const KEYS: &[&str] =
-    &["name", "tube_diameter", "height", "socket_depth", "collar_diameter", "lead", "elbow", "seal"];
+const KEYS: &[&str] = &["name", "tube_diameter", "height", "socket_depth", "collar_diameter", "lead", "elbow", "seal"];
 
 /// The design's fittings.
 pub(super) fn read(reader: &mut Reader, design: &Keys<'_, '_>) -> Option<Vec<Fitting>> {

@@ -67,7 +67,9 @@ fn migrated(reader: &mut Reader, node: Node) -> Option<Node> {
         Some(_) => reader.refuse(&root.key("format"), format!("The format must be the text \"{FORMAT}\".")),
         None => reader.refuse(
             &root.key("format"),
-            format!("The key \"format\" is missing; a design says \"format\": \"{FORMAT}\". Is it another kind of file?"),
+            format!(
+                "The key \"format\" is missing; a design says \"format\": \"{FORMAT}\". Is it another kind of file?"
+            ),
         ),
     }
     let version = match keys("version") {

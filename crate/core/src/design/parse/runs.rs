@@ -75,14 +75,14 @@ fn tube(reader: &mut Reader, run: &Keys<'_, '_>) -> Option<TubeSize> {
 }
 
 fn station(reader: &mut Reader, node: &Node, place: &Place<'_>, ports: &Names<'_>) -> Option<Station> {
-    if let Node::Object { entries, .. } = node {
-        if let Some((kind, _)) = entries.iter().find(|(key, _)| key == "through" || key == "coil") {
-            let message = format!(
-                "A station \"{kind}\" cannot be made by this version; it makes corners: {{ \"corner\": [x, y, z] }}."
-            );
-            reader.refuse(&place.key(kind), message);
-            return None;
-        }
+    if let Node::Object { entries, .. } = node
+        && let Some((kind, _)) = entries.iter().find(|(key, _)| key == "through" || key == "coil")
+    {
+        let message = format!(
+            "A station \"{kind}\" cannot be made by this version; it makes corners: {{ \"corner\": [x, y, z] }}."
+        );
+        reader.refuse(&place.key(kind), message);
+        return None;
     }
     let keys = reader.keys(node, place, "A station", &["corner", "bend_radius"])?;
     let corner = place.key("corner");
