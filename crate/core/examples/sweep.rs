@@ -3,7 +3,7 @@
 //!     cargo run --release --example sweep -- OUT COUNT SEED
 //!
 //! OUT gets, for each design, the design, its report, and an STL and a 3MF file of each run that can be made, and
-//! `manifest.json`: `{ "cases": [ { "kind", "seed", "expect", "design", "report", "runs": [ { "name", "made",
+//! `manifest.json`: `{ "cases": [ { "kind", "seed", "expect", "design", "canonical", "report", "runs": [ { "name", "made",
 //! "deviation", "stl", "3mf", "outer_diameter", "bore", "length_mm", "material_mm3", "known_length_mm" } ] } ] }`.
 //! File names are relative to OUT; those of a run that is not made are null.
 
@@ -40,6 +40,7 @@ fn main() -> Result<(), Fault> {
 
 fn case(folder: &Path, number: &str, design: &Generated) -> Result<Value, Fault> {
     let keep = |name: String, bytes: &[u8]| fs::write(folder.join(&name), bytes).map(|()| name);
+    let canonical = engine::normalise(&design.text).map_err(|refusal| refusal.to_string())?;
     let report = engine::report(&design.text).map_err(|refusal| refusal.to_string())?;
     let (stated, found): (Value, Value) = (serde_json::from_str(&design.text)?, serde_json::from_str(&report)?);
     let mut runs = Vec::new();
@@ -68,6 +69,7 @@ fn case(folder: &Path, number: &str, design: &Generated) -> Result<Value, Fault>
     Ok(json!({
         "kind": design.kind, "seed": design.seed, "expect": expect, "runs": runs,
         "design": keep(format!("{number}-design.json"), design.text.as_bytes())?,
+        "canonical": keep(format!("{number}-canonical.json"), canonical.as_bytes())?,
         "report": keep(format!("{number}-report.json"), report.as_bytes())?,
     }))
 }
