@@ -120,8 +120,8 @@ export class App {
       if (!answer.report.runs.some((run) => run.name === this.selected)) this.selected = null;
       this.#hasAnswered(answer.edition);
     } else if (answer.kind === "scene") {
+      if (this.sceneText !== answer.scene) this.preview.setScene(answer.scene);
       this.sceneText = answer.scene;
-      this.preview.setScene(answer.scene);
       this.preview.keepOnly(this.report?.runs.filter((run) => run.made).map((run) => run.name) ?? []);
     } else if (answer.kind === "noMesh") {
       this.say(`mesh ${answer.run}`, { kind: "trouble", text: `${answer.run}: ${answer.message}` });

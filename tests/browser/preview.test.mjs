@@ -21,10 +21,33 @@ async function colours(page) {
   }, png.toString("base64"));
 }
 
-/** A picture of the canvas as a text, to tell two of them apart. */
+// The compositor may place the canvas half a pixel off after a scroll, which shifts outlines and nothing else: under
+// this share of pixels, in a thousand, the picture is the same.
+const ALIKE = 15;
+
+/** A picture of the canvas. */
 async function picture(page) {
   await drawn(page);
   return (await page.locator(".stage canvas").screenshot()).toString("base64");
+}
+
+/** The share of pixels, in a thousand, that two pictures do not have alike. */
+function difference(page, one, other) {
+  return page.evaluate(async (pictures) => {
+    const [a, b] = await Promise.all(pictures.map(async (base64) => {
+      const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
+      const bitmap = await createImageBitmap(new Blob([bytes], { type: "image/png" }));
+      const context = new OffscreenCanvas(bitmap.width, bitmap.height).getContext("2d");
+      context.drawImage(bitmap, 0, 0);
+      return context.getImageData(0, 0, bitmap.width, bitmap.height).data;
+    }));
+    if (a.length !== b.length) return 1000;
+    let count = 0;
+    for (let at = 0; at < a.length; at += 4) {
+      if (Math.abs(a[at] - b[at]) + Math.abs(a[at + 1] - b[at + 1]) + Math.abs(a[at + 2] - b[at + 2]) > 24) count += 1;
+    }
+    return (1000 * count) / (a.length / 4);
+  }, [one, other]);
 }
 
 test("it draws, is named in words, and every button changes what is seen", async (context) => {
@@ -45,7 +68,7 @@ test("it draws, is named in words, and every button changes what is seen", async
     for (const name of ["front", "top", "corner", "Cut open", "Zoom in", "Turn left", "Move up", "Fit"]) {
       await page.getByRole("button", { name, exact: true }).click();
       const after = await picture(page);
-      assert.notEqual(after, before, `“${name}” changed nothing`);
+      assert.ok((await difference(page, before, after)) > 2, `“${name}” changed nothing`);
       before = after;
     }
     assert.equal(await page.getByRole("button", { name: "Cut open" }).getAttribute("aria-pressed"), "true");
@@ -56,7 +79,9 @@ test("it draws, is named in words, and every button changes what is seen", async
 test("it is drawn only when something changes", async () => {
   await its.withPage(async (page) => {
     await settled(page);
-    await page.waitForTimeout(500);
+    // The last thing a page does by itself is to speak its standing, when typing has rested.
+    await page.waitForFunction(() => document.getElementById("spoken")?.textContent !== "");
+    await page.waitForTimeout(200);
     const frames = await page.evaluate(async () => {
       let count = 0;
       const ask = window.requestAnimationFrame;
@@ -77,15 +102,15 @@ test("keys turn it only with the focus; the wheel scrolls the page until then", 
     await page.mouse.wheel(0, 200);
     await page.waitForFunction(() => scrollY > 0);
     await page.evaluate(() => scrollTo(0, 0));
-    assert.equal(await picture(page), before, "the wheel must not zoom an unfocused preview");
+    assert.ok((await difference(page, before, await picture(page))) < ALIKE, "the wheel must not zoom an unfocused preview");
     await page.locator(".stage canvas").focus();
     await page.keyboard.press("ArrowLeft");
     const turned = await picture(page);
-    assert.notEqual(turned, before);
+    assert.ok((await difference(page, before, turned)) > 2);
     await page.mouse.wheel(0, 200);
     await page.waitForTimeout(100);
     assert.equal(await page.evaluate(() => scrollY), 0);
-    assert.notEqual(await picture(page), turned, "with the focus the wheel zooms");
+    assert.ok((await difference(page, turned, await picture(page))) > ALIKE, "with the focus the wheel zooms");
     await page.keyboard.press("Tab");
     assert.notEqual(await page.evaluate(() => document.activeElement.tagName), "CANVAS", "Tab leaves it");
   });
@@ -107,10 +132,10 @@ test("a lost context comes back with the same picture", async () => {
     });
     assert.equal(await page.locator(".preview .trouble").count(), 0);
     assert.ok((await colours(page)) > 30, "the canvas is blank after the context came back");
-    assert.equal(await picture(page), before);
+    assert.ok((await difference(page, before, await picture(page))) < 2, "it is not the same picture");
     await page.locator("#at-ports-0-at-2").fill("20");
     await settled(page);
-    assert.notEqual(await picture(page), before, "it follows edits again");
+    assert.ok((await difference(page, before, await picture(page))) > 2, "it follows edits again");
   });
 });
 
