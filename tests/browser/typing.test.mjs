@@ -25,10 +25,10 @@ test("keys are taken at once while meshes take long, and the last edit is the on
     await page.keyboard.press("Control+a");
     await page.evaluate(() => {
       window.waits = [];
-      addEventListener("keydown", (event) => {
-        const began = event.timeStamp;
-        requestAnimationFrame(() => setTimeout(() => window.waits.push(performance.now() - began), 0));
-      }, { capture: true });
+      // From the key to the next free task: what a person would feel if the page's own thread were held up.
+      const channel = new MessageChannel();
+      channel.port1.onmessage = (event) => window.waits.push(performance.now() - event.data);
+      addEventListener("keydown", (event) => channel.port2.postMessage(event.timeStamp), { capture: true });
     });
     const typed = "1234567890.12345";
     await page.keyboard.type(typed, { delay: 25 });
@@ -37,7 +37,7 @@ test("keys are taken at once while meshes take long, and the last edit is the on
     await page.waitForTimeout(100);
     const waits = await page.evaluate(() => window.waits);
     waits.sort((a, b) => a - b);
-    context.diagnostic(`key to next frame: median ${waits[waits.length >> 1].toFixed(1)} ms, worst ${waits.at(-1).toFixed(1)} ms`);
+    context.diagnostic(`key to next task: median ${waits[waits.length >> 1].toFixed(1)} ms, worst ${waits.at(-1).toFixed(1)} ms`);
     assert.ok(waits.length >= 20);
     assert.ok(waits.at(-1) < 200, `a key waited ${waits.at(-1)} ms`);
     assert.ok(waits[waits.length >> 1] < 50);
@@ -92,13 +92,17 @@ test("a design at the form's practical limit stays quick to type in", async (con
       for (const letter of "abcdefghij") {
         input.value += letter;
         const began = performance.now();
+        // Frames are called back in the order they were asked for: one before the page's own, one after it.
+        let before = 0;
+        requestAnimationFrame(() => { before = performance.now(); });
         input.dispatchEvent(new InputEvent("input", { bubbles: true }));
-        await new Promise((done) => requestAnimationFrame(() => setTimeout(done, 0)));
-        times.push(performance.now() - began);
+        const handled = performance.now() - began;
+        await new Promise((done) => requestAnimationFrame(done));
+        times.push(handled + performance.now() - before);
       }
       return times.sort((a, b) => a - b)[5];
     });
-    context.diagnostic(`200 ports, 50 runs: ${took.toFixed(1)} ms from key to drawn form`);
-    assert.ok(took < 120, `a key takes ${took} ms`);
+    context.diagnostic(`200 ports, 50 runs: ${took.toFixed(1)} ms of the page's own work a key`);
+    assert.ok(took < 100, `a key takes ${took} ms`);
   });
 });

@@ -7,6 +7,8 @@
 
 // How long a lost context may take to come back before the drawing stands in, ms.
 const PATIENCE = 4000;
+// What taking in tubes may cost of one frame, ms.
+const A_FRAMES_SHARE = 6;
 
 export class Preview {
   /** @type {(canvas: HTMLCanvasElement) => View} */
@@ -26,7 +28,7 @@ export class Preview {
   #first = true;
   /** @type {[width: number, height: number]} */
   #size = [0, 0];
-  // Tubes wait here for their turn: one a frame, so that many of them never hold up a keystroke.
+  // Tubes wait here for their turn: so many a frame as take no time that a keystroke would notice.
   /** @type {Map<string, Mesh>} */
   #waiting = new Map();
   /** @type {Set<string>} */
@@ -155,9 +157,9 @@ export class Preview {
   #draw() {
     this.#frame = 0;
     if (this.#lost !== 0) return;
-    const [next] = this.#waiting;
-    if (next) {
-      const [run, mesh] = next;
+    const began = performance.now();
+    for (const [run, mesh] of this.#waiting) {
+      if (performance.now() - began > A_FRAMES_SHARE) break;
       this.#waiting.delete(run);
       this.#try((view) => view.setTube(run, mesh.positions, mesh.indices));
     }
