@@ -88,7 +88,9 @@ fn samples(line: &Centreline, count: usize) -> Vec<(f64, Vec3)> {
 #[test]
 fn parallel_runs_keep_their_gap_through_bends() {
     // Two runs round one corner about one centre: radii 20 and 33, so 13 apart everywhere.
-    let turn = |radius: f64| [Step::Straight(80.0), Step::Arc { radius, angle: FRAC_PI_2, towards: Vec3::x() }, Step::Straight(70.0)];
+    let turn = |radius: f64| {
+        [Step::Straight(80.0), Step::Arc { radius, angle: FRAC_PI_2, towards: Vec3::x() }, Step::Straight(70.0)]
+    };
     let inner = curve(Vec3::new(-20.0, 0.0, -80.0), Vec3::z(), &turn(20.0));
     let outer = curve(Vec3::new(-33.0, 0.0, -80.0), Vec3::z(), &turn(33.0));
     assert!((least(&inner, &outer) - 13.0).abs() < 1e-9);
@@ -124,11 +126,11 @@ fn skew_lines_keep_the_distance_of_the_formula() {
 #[test]
 fn legs_of_a_hairpin_are_two_radii_apart() {
     for radius in [6.5, 7.0, 30.0] {
-        let hairpin = curve(Vec3::zeros(), Vec3::z(), &[
-            Step::Straight(100.0),
-            Step::Arc { radius, angle: PI, towards: Vec3::x() },
-            Step::Straight(60.0),
-        ]);
+        let hairpin = curve(
+            Vec3::zeros(),
+            Vec3::z(),
+            &[Step::Straight(100.0), Step::Arc { radius, angle: PI, towards: Vec3::x() }, Step::Straight(60.0)],
+        );
         let body = Body::new(&hairpin);
         let near = within_itself(&body, whole(&hairpin), FRAC_PI_2 * 13.0, 200.0, &mut plenty()).unwrap();
         // Points a quarter of the circumference of 13 mm apart along it are nearest on the bend if it is wide.
@@ -139,9 +141,11 @@ fn legs_of_a_hairpin_are_two_radii_apart() {
 
 #[test]
 fn a_circle_round_a_cylinder_and_past_one() {
-    let ring = curve(Vec3::new(30.0, 0.0, 0.0), Vec3::y(), &[
-        Step::Arc { radius: 30.0, angle: 1.999 * PI, towards: -Vec3::x() },
-    ]);
+    let ring = curve(
+        Vec3::new(30.0, 0.0, 0.0),
+        Vec3::y(),
+        &[Step::Arc { radius: 30.0, angle: 1.999 * PI, towards: -Vec3::x() }],
+    );
     let body = Body::new(&ring);
     let nearest = |solid: &Solid| to_solid(&body, whole(&ring), solid, EVERYWHERE, &mut plenty()).unwrap().distance;
     // About one axis: 30 - 18 all round.
@@ -190,7 +194,16 @@ fn sampled_distance(a: &Centreline, b: &Centreline) -> f64 {
     let mut step = (a.length + b.length) / 500.0;
     while step > 1e-9 {
         let (_, s, t) = best;
-        let tries = [(step, 0.0), (-step, 0.0), (0.0, step), (0.0, -step), (step, step), (-step, -step), (step, -step), (-step, step)];
+        let tries = [
+            (step, 0.0),
+            (-step, 0.0),
+            (0.0, step),
+            (0.0, -step),
+            (step, step),
+            (-step, -step),
+            (step, -step),
+            (-step, step),
+        ];
         for (ds, dt) in tries {
             let (s, t) = ((s + ds).clamp(0.0, a.length), (t + dt).clamp(0.0, b.length));
             let distance = (a.at(s).point - b.at(t).point).norm();
@@ -216,7 +229,8 @@ fn dense_sampling_never_finds_a_nearer_pair() {
         assert!(((p - q).norm() - near.distance).abs() < 1e-9, "case {case}: not on the curves");
         let judged = sampled_distance(&a, &b);
         assert!(near.distance <= judged + SETTLED, "case {case}: {} against {judged}", near.distance);
-        let beyond = between((&Body::new(&a), whole(&a)), (&Body::new(&b), whole(&b)), near.distance * 0.999, &mut plenty());
+        let beyond =
+            between((&Body::new(&a), whole(&a)), (&Body::new(&b), whole(&b)), near.distance * 0.999, &mut plenty());
         assert!(beyond.is_none(), "case {case}: nearer than its own answer");
     }
 }
@@ -258,9 +272,8 @@ fn dense_sampling_never_finds_a_deeper_point_in_a_solid() {
         let solid = random_solid(&mut random);
         let near = to_solid(&Body::new(&line), whole(&line), &solid, EVERYWHERE, &mut plenty()).unwrap();
         assert!((solid.signed_distance(&line.at(near.along).point) - near.distance).abs() < 1e-9);
-        let judged = samples(&line, 5_000)
-            .iter()
-            .fold(f64::INFINITY, |least, (_, p)| least.min(solid.signed_distance(p)));
+        let judged =
+            samples(&line, 5_000).iter().fold(f64::INFINITY, |least, (_, p)| least.min(solid.signed_distance(p)));
         assert!(near.distance <= judged + SETTLED, "case {case}: {} against {judged}", near.distance);
     }
 }

@@ -128,10 +128,7 @@ fn a_port_used_twice_stops_but_is_not_told_as_tubes_meeting() {
         port("b", [100.0, 0.0, 60.0], [-1.0, 0.0, 0.0]),
         port("c", [0.0, 100.0, 60.0], [0.0, -1.0, 0.0]),
     ];
-    let runs = [
-        run("one", "a", "b", 16.0, &[[0.0, 0.0, 60.0]]),
-        run("two", "c", "a", 16.0, &[[0.0, 0.0, 60.0]]),
-    ];
+    let runs = [run("one", "a", "b", 16.0, &[[0.0, 0.0, 60.0]]), run("two", "c", "a", 16.0, &[[0.0, 0.0, 60.0]])];
     let bad = design(&ports, &runs);
     let finding = one(&bad, "port_used_twice");
     assert_eq!((finding.severity, finding.place.as_str()), (Severity::Stop, "/runs/1/to"));

@@ -111,8 +111,20 @@ fn every_fix_mends_its_finding() {
     }
     println!("told {told:?}\nfixed {fixed:?}");
     for code in [
-        "bend_radius", "bend_tight", "corners_too_close", "lead_too_short", "corner_out_of_reach", "turns_back", "same_point",
-        "link_too_tight", "loops", "tube_diameter", "thin_wall", "thin_tip", "chamfer_long", "misaligned",
+        "bend_radius",
+        "bend_tight",
+        "corners_too_close",
+        "lead_too_short",
+        "corner_out_of_reach",
+        "turns_back",
+        "same_point",
+        "link_too_tight",
+        "loops",
+        "tube_diameter",
+        "thin_wall",
+        "thin_tip",
+        "chamfer_long",
+        "misaligned",
     ] {
         assert!(fixed.get(code).is_some_and(|count| *count >= 1), "{code} is never fixed: {fixed:?}");
     }
@@ -129,9 +141,8 @@ fn what_has_no_stop_has_a_mesh() {
         let text = trouble(&mut random).to_string();
         let design = design::parse(&text).unwrap();
         let lines = centreline::lines(&design, &layout::place(&design));
-        let stopped = |run: &str| {
-            found(&text).iter().any(|f| f.severity == Severity::Stop && f.run.as_deref() == Some(run))
-        };
+        let stopped =
+            |run: &str| found(&text).iter().any(|f| f.severity == Severity::Stop && f.run.as_deref() == Some(run));
         for (run, line) in design.runs.iter().zip(&lines) {
             let fault = line.line.as_ref().map(|line| mesh::fault(run, line));
             match fault {

@@ -22,7 +22,9 @@ fn side_by_side(pitch: f64) -> Value {
 fn parallel_runs_at_known_gaps() {
     assert_eq!(codes(&side_by_side(30.0)), []);
     // Collars of 19 want 20: below that they are told as well.
-    for (pitch, severity) in [(12.9, Severity::Care), (12.001, Severity::Care), (12.0, Severity::Stop), (9.0, Severity::Stop)] {
+    for (pitch, severity) in
+        [(12.9, Severity::Care), (12.001, Severity::Care), (12.0, Severity::Stop), (9.0, Severity::Stop)]
+    {
         let finding = one(&side_by_side(pitch), "meets_run");
         assert_eq!((finding.severity, finding.limit), (severity, Some(1.0)));
         assert!(finding.value.is_some_and(|gap| (gap - (pitch - 12.0)).abs() < 1e-9), "{finding:?}");
@@ -33,7 +35,10 @@ fn parallel_runs_at_known_gaps() {
     // Exactly the clearance is kept.
     assert_eq!(all(&side_by_side(13.0), "meets_run"), []);
     let message = words::message(&one(&side_by_side(12.5), "meets_run"));
-    assert!(message.starts_with("one: the tube comes within 0.5 mm of “two”") && message.contains("from “c”"), "{message}");
+    assert!(
+        message.starts_with("one: the tube comes within 0.5 mm of “two”") && message.contains("from “c”"),
+        "{message}"
+    );
 }
 
 #[test]
@@ -51,7 +56,9 @@ fn skew_runs_cross_at_the_distance_of_the_formula() {
     let at = finding.at.unwrap();
     assert!(at[0].abs() < 1e-9 && at[1].abs() < 1e-9 && (at[2] - 6.2).abs() < 1e-9);
     // From the stop, 8 mm from the seat: 92 mm along both.
-    assert!(finding.words.contains(&("along", "92 mm".into())) && finding.words.contains(&("along_other", "92 mm".into())));
+    assert!(
+        finding.words.contains(&("along", "92 mm".into())) && finding.words.contains(&("along_other", "92 mm".into()))
+    );
 }
 
 /// Up, over by `width`, down, away, and into a port below: the legs are `width` apart.
@@ -136,7 +143,8 @@ fn a_tube_over_the_corner_of_a_box() {
     let gap = libm::hypot(4.0, 5.5) - 6.0;
     assert!(finding.value.is_some_and(|value| (value - gap).abs() < 1e-9) && finding.severity == Severity::Care);
     // Through it: the middle line is 4 deep at most under the top, so the skin is 10 deep.
-    let finding = one(&with_keep_out(json!({ "box": { "min": [30, -40, 20], "max": [60, 40, 64] } })), "meets_keep_out");
+    let finding =
+        one(&with_keep_out(json!({ "box": { "min": [30, -40, 20], "max": [60, 40, 64] } })), "meets_keep_out");
     assert!(finding.value.is_some_and(|value| (value + 10.0).abs() < 1e-6) && finding.severity == Severity::Stop);
     assert!(words::message(&finding).contains("“bay” by 10 mm"));
 }
@@ -156,7 +164,8 @@ fn the_part_that_a_port_is_in_is_no_obstacle_to_its_fitting() {
     let block = |top: f64| json!({ "box": { "min": [-30, -30, -40], "max": [30, 30, top] } });
     assert_eq!(codes(&with_keep_out(block(0.0))), []);
     // A tube that comes back to the block is told all the same.
-    let mut back = single([100.0, 0.0, -30.0], [-1.0, 0.0, 0.0], 16.0, &[[0.0, 0.0, 60.0], [50.0, 0.0, 60.0], [50.0, 0.0, -30.0]]);
+    let mut back =
+        single([100.0, 0.0, -30.0], [-1.0, 0.0, 0.0], 16.0, &[[0.0, 0.0, 60.0], [50.0, 0.0, 60.0], [50.0, 0.0, -30.0]]);
     back["keep_outs"] = json!([{ "name": "block", "box": { "min": [-30, -30, -40], "max": [45, 30, 0] } }]);
     // Down at x = 50 beside the block's side at x = 45: 5 - 6 = -1.
     let finding = one(&back, "meets_keep_out");

@@ -101,8 +101,7 @@ fn a_short_lead_names_the_radius_that_keeps_it() {
 
 #[test]
 fn a_short_lead_with_room_for_no_radius_moves_the_corner_out() {
-    let mut bad =
-        single([100.0, 0.0, 28.0], [-1.0, 0.0, 0.0], 8.0, &[[0.0, 0.0, 28.0], [40.0, 0.0, 28.0]]);
+    let mut bad = single([100.0, 0.0, 28.0], [-1.0, 0.0, 0.0], 8.0, &[[0.0, 0.0, 28.0], [40.0, 0.0, 28.0]]);
     bad["runs"][0]["route"][0]["corner"][2] = json!({ "of": "a", "plus": 28 });
     let finding = one(&bad, "lead_too_short");
     let after: Value = serde_json::from_str(&mends(&bad.to_string(), &finding)).unwrap();
@@ -184,10 +183,7 @@ fn two_runs_are_judged_each_for_itself() {
         port("c", [0.0, 80.0, 0.0], [0.0, 0.0, 1.0]),
         port("d", [100.0, 80.0, 60.0], [-1.0, 0.0, 0.0]),
     ];
-    let runs = [
-        run("one", "a", "b", 5.0, &[[0.0, 0.0, 60.0]]),
-        run("two", "c", "d", 24.0, &[[0.0, 80.0, 60.0]]),
-    ];
+    let runs = [run("one", "a", "b", 5.0, &[[0.0, 0.0, 60.0]]), run("two", "c", "d", 24.0, &[[0.0, 80.0, 60.0]])];
     let finding = one(&design(&ports, &runs), "bend_radius");
     assert_eq!(finding.run.as_deref(), Some("one"));
 }

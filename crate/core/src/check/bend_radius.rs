@@ -2,7 +2,7 @@
 
 use super::finding::{GEOMETRY, PRACTICE};
 use super::round::{down, up};
-use super::{Finding, OneRun, PatchStep, Severity, Subject, words};
+use super::{Finding, MOST_OF_A_KIND, OneRun, PatchStep, Severity, Subject, words};
 use crate::distance::Budget;
 use crate::layout::Vec3;
 use crate::tube::least_inner_radius;
@@ -19,24 +19,31 @@ pub(super) fn findings(subject: Subject<'_>, _: &mut Budget) -> Vec<Finding> {
 }
 
 fn of_run(run: &OneRun<'_>) -> Vec<Finding> {
-    let own = (0..run.run.route.len()).filter(|station| turns(run, *station)).filter_map(|station| {
+    let exact = exact_least(run);
+    let own = (0..run.run.route.len()).filter_map(|station| {
         let radius = run.corner(station).bend_radius?;
-        judge(run, radius, run.station(station, "/bend_radius"), run.placed.corners[station].at)
+        let at = run.placed.corners[station].at;
+        let finding = judge(run, exact, radius, run.station(station, "/bend_radius"), at);
+        finding.filter(|_| turns(run, station))
     });
-    let of_the_run = bend_of_the_run(run)
-        .and_then(|at| judge(run, run.run.bend_radius, run.at("/bend_radius"), at));
-    of_the_run.into_iter().chain(own).collect()
+    let of_the_run =
+        bend_of_the_run(run).and_then(|at| judge(run, exact, run.run.bend_radius, run.at("/bend_radius"), at));
+    of_the_run.into_iter().chain(own).take(MOST_OF_A_KIND).collect()
 }
 
 /// The least radius that the run's bends may have, rounded up.
 pub(super) fn least_radius(run: &OneRun<'_>) -> f64 {
-    up(run.run.outer_radius() + least_inner_radius(run.reach()))
+    up(exact_least(run))
 }
 
-fn judge(run: &OneRun<'_>, radius: f64, place: String, at: Vec3) -> Option<Finding> {
+fn exact_least(run: &OneRun<'_>) -> f64 {
+    run.run.outer_radius() + least_inner_radius(run.reach())
+}
+
+fn judge(run: &OneRun<'_>, exact: f64, radius: f64, place: String, at: Vec3) -> Option<Finding> {
     let diameter = run.run.tube.outer_diameter;
-    let least = least_radius(run);
-    let (code, severity, limit, source) = if radius < run.run.outer_radius() + least_inner_radius(run.reach()) {
+    let least = up(exact);
+    let (code, severity, limit, source) = if radius < exact {
         ("bend_radius", Severity::Stop, least, GEOMETRY)
     } else if radius < TIGHT * diameter {
         ("bend_tight", Severity::Note, TIGHT * diameter, PRACTICE)

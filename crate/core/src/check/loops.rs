@@ -35,7 +35,7 @@ fn judge(run: &OneRun<'_>, piece: &Piece) -> Option<Finding> {
     // A bend along an axis turns half round when it comes back two radii beside it, so a corner behind the lead's end
     // is reached with less where it lies at least two radii off the axis.
     let Some(station) = run.end_station(at_start) else { return Some(finding) };
-    let (_, aside) = run.from_axis(at_start, &run.placed.corners[station].at);
+    let (_, aside) = run.beside_axis(at_start, &run.placed.corners[station].at);
     let largest = down(aside / 2.0);
     if largest < least_radius(run) {
         return Some(finding);

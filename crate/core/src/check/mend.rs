@@ -11,11 +11,15 @@ use std::collections::BTreeMap;
 /// four-run loop has about a hundred.
 const PARTS: usize = 100_000;
 /// Looks at pairs in all tries together.
-const LOOKS: u64 = 2_000_000;
+const LOOKS: u64 = 1_000_000;
 
 /// Keeps the first way of each finding that takes it away and lets nothing new stop the design, and of those the first
 /// that gives nothing new to take care over.
 pub(super) fn try_ways(subject: Subject<'_>, found: &mut [Finding]) {
+    let parts = parts(subject);
+    if parts > PARTS {
+        return found.iter_mut().for_each(|finding| finding.ways.clear());
+    }
     let before = Counts::of(found.iter());
     let mut parts_left = PARTS;
     let mut budget = Budget::of(LOOKS);
@@ -23,7 +27,6 @@ pub(super) fn try_ways(subject: Subject<'_>, found: &mut [Finding]) {
         let ways = std::mem::take(&mut finding.ways);
         let mut second_best = None;
         for way in ways {
-            let parts = parts(subject);
             if parts > parts_left || budget.is_spent() {
                 break;
             }

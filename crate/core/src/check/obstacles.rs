@@ -3,7 +3,7 @@
 use super::bend_radius::least_radius;
 use super::finding::{GEOMETRY, STATED};
 use super::round::{down, up};
-use super::{Finding, OneRun, PatchStep, Severity, Subject, words};
+use super::{Finding, MOST_OF_A_KIND, OneRun, PatchStep, Severity, Subject, words};
 use crate::centreline::Obstacle;
 use crate::design::Coordinate;
 use crate::distance::Budget;
@@ -17,7 +17,7 @@ const SETTLING: u32 = 50;
 pub(super) fn findings(subject: Subject<'_>, _: &mut Budget) -> Vec<Finding> {
     subject
         .runs()
-        .flat_map(|run| run.drawn.obstacles.iter().map(move |obstacle| finding(&run, obstacle)))
+        .flat_map(|run| run.drawn.obstacles.iter().take(MOST_OF_A_KIND).map(move |obstacle| finding(&run, obstacle)))
         .collect()
 }
 
@@ -38,12 +38,7 @@ fn finding(run: &OneRun<'_>, obstacle: &Obstacle) -> Finding {
     }
 }
 
-fn corners_too_close(
-    run: &OneRun<'_>,
-    ends: [Option<usize>; 2],
-    [room, need]: [f64; 2],
-    largest: f64,
-) -> Finding {
+fn corners_too_close(run: &OneRun<'_>, ends: [Option<usize>; 2], [room, need]: [f64; 2], largest: f64) -> Finding {
     let least = least_radius(run);
     // Both bends are held to one radius then, and what they need grows with it.
     let apart = if largest > 0.0 { least * room / largest } else { need };
@@ -52,6 +47,7 @@ fn corners_too_close(
     let place = ends[1].or(ends[0]).map_or(run.at("/route"), |station| run.station(station, ""));
     let name = |end: Option<usize>, at_start: bool| match end {
         Some(station) => run.station_name(station),
+        None if run.is_on_axis(at_start) => format!("the end of the tube at {}", run.port_name(at_start)),
         None => format!("the bend out of the fitting at {}", run.port_name(at_start)),
     };
     let asked = stations().map(|station| run.placed.corners[station].radius).fold(0.0, f64::max);
@@ -88,13 +84,7 @@ fn run_radius(run: &OneRun<'_>) -> Option<Vec<PatchStep>> {
     (radius >= least_radius(run)).then(|| vec![PatchStep::set(run.at("/bend_radius"), radius)])
 }
 
-fn lead_too_short(
-    run: &OneRun<'_>,
-    at_start: bool,
-    station: usize,
-    [left, lead]: [f64; 2],
-    largest: f64,
-) -> Finding {
+fn lead_too_short(run: &OneRun<'_>, at_start: bool, station: usize, [left, lead]: [f64; 2], largest: f64) -> Finding {
     let finding = run
         .finding("lead_too_short", Severity::Stop, run.station(station, ""))
         .at(&run.pose(at_start).lead_end)
@@ -102,6 +92,11 @@ fn lead_too_short(
         .limit(lead, STATED)
         .word("corner", run.station_name(station))
         .word("port", run.port_name(at_start));
+    let finding = if left < 0.0 {
+        finding.word("inside", words::number(-left, "mm"))
+    } else {
+        finding.word("outside", words::number(left, "mm"))
+    };
     let further = further_out(run, at_start, station).map(up);
     let finding = match further {
         Some(further) => finding.word("further", words::at_least(further, "mm")),

@@ -42,9 +42,8 @@ fn make(design: &mut Design, step: &PatchStep) -> Option<()> {
 fn coordinate(value: &Value) -> Option<Coordinate> {
     match value.as_f64() {
         Some(number) => Some(Coordinate::Fixed(number)),
-        None => Some(Coordinate::Tied {
-            of: value.get("of")?.as_str()?.to_owned(),
-            plus: value.get("plus")?.as_f64()?,
-        }),
+        None => {
+            Some(Coordinate::Tied { of: value.get("of")?.as_str()?.to_owned(), plus: value.get("plus")?.as_f64()? })
+        }
     }
 }

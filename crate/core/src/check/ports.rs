@@ -13,14 +13,13 @@ pub(super) fn findings(subject: Subject<'_>, _: &mut Budget) -> Vec<Finding> {
         ends[placed.from].push((index, "from"));
         ends[placed.to].push((index, "to"));
     }
-    let twice = ends.iter().enumerate().filter(|(_, ends)| ends.len() > 1).flat_map(|(port, ends)| {
-        ends[1..].iter().map(move |end| used_twice(subject, port, ends[0].0, *end))
-    });
-    let unused = ends
+    let twice = ends
         .iter()
         .enumerate()
-        .filter(|(_, ends)| ends.is_empty())
-        .map(|(port, _)| port_unused(subject, port));
+        .filter(|(_, ends)| ends.len() > 1)
+        .flat_map(|(port, ends)| ends[1..].iter().map(move |end| used_twice(subject, port, ends[0].0, *end)));
+    let unused =
+        ends.iter().enumerate().filter(|(_, ends)| ends.is_empty()).map(|(port, _)| port_unused(subject, port));
     let fittings = &subject.design.fittings;
     let mut carried = vec![false; fittings.len()];
     subject.layout.ports.iter().for_each(|port| carried[port.fitting] = true);

@@ -102,7 +102,7 @@ impl<'a> OneRun<'a> {
     }
 
     /// How far ahead of an end face a point lies along the fitting's axis, and how far off that axis, mm.
-    pub(super) fn from_axis(&self, at_start: bool, point: &Vec3) -> (f64, f64) {
+    pub(super) fn beside_axis(&self, at_start: bool, point: &Vec3) -> (f64, f64) {
         let pose = self.pose(at_start);
         let offset = point - pose.end;
         let ahead = offset.dot(&pose.out);
@@ -113,7 +113,7 @@ impl<'a> OneRun<'a> {
     /// millionth of a millimetre as the centreline's.
     pub(super) fn is_on_axis(&self, at_start: bool) -> bool {
         self.end_station(at_start).is_some_and(|station| {
-            let (ahead, aside) = self.from_axis(at_start, &self.placed.corners[station].at);
+            let (ahead, aside) = self.beside_axis(at_start, &self.placed.corners[station].at);
             ahead > 0.0 && aside <= 1e-6
         })
     }

@@ -21,10 +21,7 @@ pub(super) fn findings(subject: Subject<'_>, _: &mut Budget) -> Vec<Finding> {
 fn of_run(run: &OneRun<'_>) -> Vec<Finding> {
     let start = run.fitting(true);
     let end = run.fitting(false).filter(|end| start.is_none_or(|start| start.name != end.name));
-    [(start, true), (end, false)]
-        .into_iter()
-        .filter_map(|(fitting, at_start)| judge(run, fitting?, at_start))
-        .collect()
+    [(start, true), (end, false)].into_iter().filter_map(|(fitting, at_start)| judge(run, fitting?, at_start)).collect()
 }
 
 fn judge(run: &OneRun<'_>, fitting: &Fitting, at_start: bool) -> Option<Finding> {

@@ -80,6 +80,7 @@ fn thin_tip(run: &OneRun<'_>) -> Option<Finding> {
         .ways(way(USUAL_TIP, ends.edge_break))
         .ways(way(limit, ends.edge_break))
         .ways((severity == Severity::Stop).then(|| way(limit, 0.0)).flatten());
+    let finding = if tip < 0.0 { finding.word("missing", words::number(-tip, "mm")) } else { finding };
     let longest = chamfer(limit, ends.edge_break);
     Some(if longest > 0.0 { finding.word("chamfer", words::at_most(longest, "mm")) } else { finding })
 }

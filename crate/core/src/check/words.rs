@@ -161,11 +161,17 @@ pub const WORDS: &[Words] = &[
         meaning: "The tube must come straight out of the fitting for a while, or the ring seals badly and the tube cannot \
                   be pushed in.",
         messages: &[
-            "{corner} begins to bend {value} from the fitting at {port}; the fitting wants {limit} of straight tube \
+            "{corner} begins to bend {inside} inside the fitting at {port}, which wants {limit} of straight tube outside \
              first. A bend radius of {largest} or less leaves it, or move the corner further out.",
-            "{corner} begins to bend {value} from the fitting at {port}; the fitting wants {limit} of straight tube \
+            "{corner} begins to bend {inside} inside the fitting at {port}, which wants {limit} of straight tube outside \
              first. Move the corner at least {further} further out.",
-            "{corner} begins to bend {value} from the fitting at {port}; the fitting wants {limit} of straight tube \
+            "{corner} begins to bend {inside} inside the fitting at {port}, which wants {limit} of straight tube outside \
+             first. Move the corner, or the one after it.",
+            "{corner} begins to bend {outside} from the fitting at {port}, which wants {limit} of straight tube \
+             first. A bend radius of {largest} or less leaves it, or move the corner further out.",
+            "{corner} begins to bend {outside} from the fitting at {port}, which wants {limit} of straight tube \
+             first. Move the corner at least {further} further out.",
+            "{corner} begins to bend {outside} from the fitting at {port}, which wants {limit} of straight tube \
              first. Move the corner, or the one after it.",
         ],
         limit: Limit::Least,
@@ -226,7 +232,9 @@ pub const WORDS: &[Words] = &[
         title: "Corner just off its port's line",
         meaning: "The corner next to a fitting is not quite in line with it, so the tube gets a tiny extra bend that \
                   nobody meant. Corners tied to the port stay in line when it is measured again.",
-        messages: &["{corner} is {value} beside the line straight out of the fitting at {port}. Move it onto the line."],
+        messages: &[
+            "{corner} is {value} beside the line straight out of the fitting at {port}. Move it onto the line.",
+        ],
         limit: Limit::Exact,
     },
     Words {
@@ -251,6 +259,10 @@ pub const WORDS: &[Words] = &[
         title: "Chamfer leaves too little wall",
         meaning: "The chamfer and the inner edge break take wall away at the tube's very end, where it is pushed hardest.",
         messages: &[
+            "the chamfer and the inner edge break meet before the tube's end: they go {missing} deeper than the wall. A \
+             chamfer length of {chamfer} or less leaves the least wall, {limit}.",
+            "the chamfer and the inner edge break meet before the tube's end: they go {missing} deeper than the wall. Use a \
+             smaller bore, a flatter chamfer or a smaller edge break.",
             "the chamfer leaves {value} of wall at the tube's end; {limit} is the least. A chamfer length of {chamfer} \
              or less leaves it.",
             "the chamfer leaves {value} of wall at the tube's end; {limit} is the least. Use a smaller bore or a \
@@ -315,15 +327,19 @@ pub const WORDS: &[Words] = &[
         code: "fittings_close",
         title: "Fittings close together",
         meaning: "A fitting is turned in by hand or with a wrench, which wants a gap round its collar.",
-        messages: &["the fittings at {port} and {other} leave {value} between their collars; {limit} is wanted to turn \
-                     them. Measure both collars, or use narrower fittings."],
+        messages: &[
+            "the fittings at {port} and {other} leave {value} between their collars; {limit} is wanted to turn \
+                     them. Measure both collars, or use narrower fittings.",
+        ],
         limit: Limit::Least,
     },
     Words {
         code: "fitting_meets_keep_out",
         title: "Fitting close to a keep-out",
         meaning: "The collar comes into space that you said must stay free, or closer to it than the clearance.",
-        messages: &["the fitting at {port} comes within {value} of {keep_out}; you asked for {limit}. Can it still be turned?"],
+        messages: &[
+            "the fitting at {port} comes within {value} of {keep_out}; you asked for {limit}. Can it still be turned?",
+        ],
         limit: Limit::Least,
     },
     Words {
@@ -366,15 +382,19 @@ pub const WORDS: &[Words] = &[
         code: "play_angle",
         title: "Short tube between rough measurements",
         meaning: "The ports may be off by so much, for so short a tube, that its ends lean in their sockets.",
-        messages: &["if both ports are off by as much as you said, the tube leans by {value}; a socket takes {limit}. \
-                     Measure the two ports from each other, or leave some trim."],
+        messages: &[
+            "if both ports are off by as much as you said, the tube leans by {value}; a socket takes {limit}. \
+                     Measure the two ports from each other, or leave some trim.",
+        ],
         limit: Limit::Most,
     },
     Words {
         code: "play_offset",
         title: "Port measured roughly",
         meaning: "A tube that ends beside its socket loads the ring from one side.",
-        messages: &["{port} is known to {value} only; {limit} is what a ring takes. Measure it again, or print a test piece."],
+        messages: &[
+            "{port} is known to {value} only; {limit} is what a ring takes. Measure it again, or print a test piece.",
+        ],
         limit: Limit::Most,
     },
     Words {
@@ -382,8 +402,10 @@ pub const WORDS: &[Words] = &[
         title: "Far from the datum",
         meaning: "The files hold coordinates with seven digits. So far out they move the skin noticeably; a machine is a \
                   metre or two at most, so it may also be a slip of the keys.",
-        messages: &["the tube reaches {value} from the datum; from {limit} on, files round its skin by up to {moved}. Put \
-                     the datum nearer, or look for a slip of the keys."],
+        messages: &[
+            "the tube reaches {value} from the datum; from {limit} on, files round its skin by up to {moved}. Put \
+                     the datum nearer, or look for a slip of the keys.",
+        ],
         limit: Limit::Exact,
     },
 ];

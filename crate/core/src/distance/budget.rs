@@ -7,7 +7,7 @@ pub struct Budget {
 }
 
 impl Budget {
-    /// So many pairs, about 0.1 microseconds each.
+    /// So many pairs, about 0.3 microseconds each.
     pub fn of(pairs: u64) -> Self {
         Self { left: pairs }
     }

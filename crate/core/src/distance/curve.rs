@@ -38,16 +38,9 @@ pub fn between(
 
 /// The nearest two points of `body` between the arc lengths `on` that are at least `apart` mm of arc length from each
 /// other, if nearer than `within` mm. When the budget runs out, the nearest seen until then.
-pub fn within_itself(
-    body: &Body<'_>,
-    on: [f64; 2],
-    apart: f64,
-    within: f64,
-    budget: &mut Budget,
-) -> Option<Near> {
+pub fn within_itself(body: &Body<'_>, on: [f64; 2], apart: f64, within: f64, budget: &mut Budget) -> Option<Near> {
     let root = body.root()?;
-    let mut search =
-        Search { bodies: [body, body], on: [on, on], apart: Some(apart), within, best: None, budget };
+    let mut search = Search { bodies: [body, body], on: [on, on], apart: Some(apart), within, best: None, budget };
     search.nodes(root, root);
     search.polished()
 }
@@ -174,9 +167,8 @@ impl<'c> Search<'_, 'c> {
     /// The best pair, followed on the exact curves by nearest points in closed form, to and fro, while that gains.
     fn polished(mut self) -> Option<Near> {
         let (_, [a, b]) = self.best?;
-        let whole = |which: usize, span: &Span<'c>| {
-            Span::of(span.piece, self.on[which][0], self.on[which][1]).unwrap_or(*span)
-        };
+        let whole =
+            |which: usize, span: &Span<'c>| Span::of(span.piece, self.on[which][0], self.on[which][1]).unwrap_or(*span);
         let (a, b) = (whole(0, &a), whole(1, &b));
         for step in 0..POLISH {
             let Some((near, _)) = self.best else { break };

@@ -25,13 +25,7 @@ const GOLDEN: f64 = 0.618_033_988_749_895;
 
 /// The point of `body` between the arc lengths `on` nearest to (or deepest in) `solid`, if nearer than `within` mm. When
 /// the budget runs out, the nearest seen until then.
-pub fn to_solid(
-    body: &Body<'_>,
-    on: [f64; 2],
-    solid: &Solid,
-    within: f64,
-    budget: &mut Budget,
-) -> Option<NearSolid> {
+pub fn to_solid(body: &Body<'_>, on: [f64; 2], solid: &Solid, within: f64, budget: &mut Budget) -> Option<NearSolid> {
     let mut search = Search { body, on, solid, within, best: None, budget };
     search.node(body.root()?);
     search.polished()
@@ -103,11 +97,7 @@ impl<'c> Search<'_, 'c> {
         let (mut distance, mut along, span) = self.best?;
         let around = span.length().max(1e-3);
         if span.stray > 0.0
-            && let Some(wide) = Span::of(
-                span.piece,
-                (along - around).max(self.on[0]),
-                (along + around).min(self.on[1]),
-            )
+            && let Some(wide) = Span::of(span.piece, (along - around).max(self.on[0]), (along + around).min(self.on[1]))
         {
             let at = |s: f64| self.solid.signed_distance(&wide.point(s));
             let (mut low, mut high) = (wide.from, wide.to);

@@ -44,10 +44,10 @@ mod tests {
     #[test]
     fn skew_lines_keep_the_distance_of_the_formula() {
         // |w . (u x v)| / |u x v|, analytic geometry: here the lines x = z = 0 and y = 0, z = 7.
-        let (a, b) = ([Vec3::new(0.0, -5.0, 0.0), Vec3::new(0.0, 9.0, 0.0)], [
-            Vec3::new(-3.0, 0.0, 7.0),
-            Vec3::new(4.0, 0.0, 7.0),
-        ]);
+        let (a, b) = (
+            [Vec3::new(0.0, -5.0, 0.0), Vec3::new(0.0, 9.0, 0.0)],
+            [Vec3::new(-3.0, 0.0, 7.0), Vec3::new(4.0, 0.0, 7.0)],
+        );
         let (s, t, d) = segments([&a[0], &a[1]], [&b[0], &b[1]]);
         assert!((s - 5.0 / 14.0).abs() < 1e-15 && (t - 3.0 / 7.0).abs() < 1e-15 && d == 7.0);
     }

@@ -94,9 +94,7 @@ impl Solid {
     /// The solid's farthest point along `direction`.
     pub fn farthest(&self, direction: &Vec3) -> Vec3 {
         match self {
-            Self::Box(bounds) => {
-                Vec3::from_fn(|k, _| if direction[k] >= 0.0 { bounds.max[k] } else { bounds.min[k] })
-            }
+            Self::Box(bounds) => Vec3::from_fn(|k, _| if direction[k] >= 0.0 { bounds.max[k] } else { bounds.min[k] }),
             Self::Cylinder { centre, axis, half_length, radius } => {
                 let (along, across) = parts(direction, axis);
                 // Square to a cap all of it is equally far; less than rounding aside is no direction.

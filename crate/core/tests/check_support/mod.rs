@@ -97,9 +97,8 @@ pub fn mends(text: &str, finding: &Finding) -> String {
         count(&now, finding.code, place) < count(&before, finding.code, place),
         "still there: {finding:#?}\nafter: {now:#?}"
     );
-    let stops = |all: &[Finding], code: &str| {
-        all.iter().filter(|f| f.severity == Severity::Stop && f.code == code).count()
-    };
+    let stops =
+        |all: &[Finding], code: &str| all.iter().filter(|f| f.severity == Severity::Stop && f.code == code).count();
     for stop in now.iter().filter(|f| f.severity == Severity::Stop) {
         assert!(stops(&now, stop.code) <= stops(&before, stop.code), "new stop: {stop:#?}\nby {fix:?}");
     }

@@ -1,7 +1,7 @@
 //! Does a tube come back to itself?
 
-use super::{Tube, search_width, too_close};
-use crate::check::{Finding, words};
+use super::{Tube, place_along, search_width, too_close};
+use crate::check::Finding;
 use crate::distance::{Budget, within_itself};
 
 pub(super) fn findings(tubes: &[Tube<'_>], budget: &mut Budget) -> Vec<Finding> {
@@ -19,5 +19,5 @@ fn of_tube(tube: &Tube<'_>, budget: &mut Budget) -> Option<Finding> {
     let middle = (near.points[0] + near.points[1]) / 2.0;
     let gap = near.distance - 2.0 * tube.radius;
     let finding = too_close("meets_itself", &tube.run, tube.clearance, (gap, &middle, near.along[0]))?;
-    Some(finding.word("further", words::number(near.along[1], "mm")))
+    Some(finding.word("further", place_along(near.along[1])))
 }

@@ -1,8 +1,8 @@
 //! Does a tube come into space that must stay free?
 
 use super::{Tube, search_width, too_close};
-use crate::check::{Finding, Subject};
 use crate::centreline::Bounds;
+use crate::check::{Finding, Subject};
 use crate::design::{KeepOut, KeepOutShape, wording};
 use crate::distance::{Budget, Solid, box_gap, to_solid};
 use crate::layout::Vec3;
@@ -28,9 +28,7 @@ pub(super) fn findings(subject: Subject<'_>, tubes: &[Tube<'_>], budget: &mut Bu
 pub(super) fn solid_of(keep_out: &KeepOut) -> Solid {
     match &keep_out.shape {
         KeepOutShape::Box { min, max } => Solid::Box(Bounds { min: Vec3::from(*min), max: Vec3::from(*max) }),
-        KeepOutShape::Cylinder { from, to, radius } => {
-            Solid::cylinder(&Vec3::from(*from), &Vec3::from(*to), *radius)
-        }
+        KeepOutShape::Cylinder { from, to, radius } => Solid::cylinder(&Vec3::from(*from), &Vec3::from(*to), *radius),
     }
 }
 
@@ -45,8 +43,7 @@ fn of_keep_out(subject: Subject<'_>, tube: &Tube<'_>, solid: &Solid, budget: &mu
         return None;
     }
     // A part that the run's own fitting is screwed into is as near as the fitting itself.
-    let [start, end] =
-        [tube.run.placed.from, tube.run.placed.to].map(|port| is_in_part(subject, port, solid));
+    let [start, end] = [tube.run.placed.from, tube.run.placed.to].map(|port| is_in_part(subject, port, solid));
     let near = to_solid(tube.body(), tube.clear_of_ends(start, end), solid, width, budget)?;
     let skin = near.point - near.outward * tube.radius;
     let gap = near.distance - tube.radius;

@@ -61,10 +61,15 @@ fn too_close(
         .at(at)
         .value(gap, "mm")
         .limit(clearance, STATED)
-        .word("along", words::number(along, "mm"))
+        .word("along", place_along(along))
         .word("from", run.port_name(true));
     Some(match severity {
         Severity::Stop => finding.word("overlap", words::number(gap.min(0.0).abs(), "mm")),
         _ => finding,
     })
+}
+
+/// How far along a tube, as a message shows it: to a tenth, which is what a thumb on the tube can tell.
+fn place_along(along: f64) -> String {
+    words::number(libm::round(along * 10.0) / 10.0, "mm")
 }

@@ -1,7 +1,7 @@
 //! Does a tube come close to another?
 
-use super::{Tube, search_width, too_close};
-use crate::check::{Finding, words};
+use super::{Tube, place_along, search_width, too_close};
+use crate::check::Finding;
 use crate::design::wording;
 use crate::distance::{Budget, between, box_gap};
 
@@ -30,7 +30,7 @@ fn of_pair(tube: &Tube<'_>, other: &Tube<'_>, budget: &mut Budget) -> Option<Fin
     Some(
         finding
             .word("other", wording::quoted(&other.run.run.name))
-            .word("along_other", words::number(near.along[1], "mm"))
+            .word("along_other", place_along(near.along[1]))
             .word("from_other", other.run.port_name(true)),
     )
 }
