@@ -6,16 +6,17 @@
 use crate::program::{Program, exists};
 use crate::step::remark;
 use crate::{install, place};
-use anyhow::{Result, bail};
+use anyhow::{Context, Result, bail};
 use std::ffi::OsString;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 use std::time::Duration;
 
 const TARGET: &str = "wasm32-unknown-unknown";
-const DEBIAN: [&str; 5] = ["rustc-web", "cargo-web", "rust-web-src", "rust-web-llvm", "lld-22"];
+const DEBIAN: [&str; 4] = ["rustc-web", "cargo-web", "rust-web-src", "rust-web-llvm"];
 const DEBIAN_CARGO: &str = "/usr/bin/cargo";
 const DEBIAN_RUSTC: &str = "/usr/bin/rustc";
+const DEBIAN_LINKER: &str = "/usr/bin/rust-lld";
 
 /// Which Rust builds for wasm32.
 pub enum WasmRust {
@@ -28,12 +29,14 @@ pub enum WasmRust {
 impl WasmRust {
     /// Finds one, or makes one; an error says what to install.
     pub fn find() -> Result<Self> {
-        let forced = std::env::var("TUBEWRIGHT_WASM_RUST").unwrap_or_default();
-        if forced != "debian" {
-            if has_target() {
-                remark(format!("wasm32 library: the one of {}", version("rustc")));
-                return Ok(Self::AtHand);
-            }
+        // Debian's way can be asked for, so that it can be tried where the other would do.
+        let debian_asked_for = std::env::var("TUBEWRIGHT_WASM_RUST").is_ok_and(|way| way == "debian");
+        if !debian_asked_for && has_target() {
+            remark(format!("wasm32 library: the one of {}", version("rustc")));
+            return Ok(Self::AtHand);
+        }
+        // What is installed comes before what would have to be fetched: a machine without a way out is not kept waiting.
+        if !debian_asked_for && !debian_ready() {
             match fetch_target() {
                 Ok(()) => {
                     remark(format!("wasm32 library: fetched with rustup for {}", version("rustc")));
@@ -42,17 +45,11 @@ impl WasmRust {
                 Err(fault) => remark(format!("wasm32 library: not from rustup ({})", first_line(&fault))),
             }
         }
-        if !debian_ready()
-            && let Err(fault) = install::debian(&DEBIAN)
-        {
-            bail!(
-                "no Rust here can build for {TARGET}. Install its standard library with `rustup target add {TARGET}`, \
-                 or on Debian the packages {}. The last try said: {fault:#}",
-                DEBIAN.join(" ")
-            );
+        if !debian_ready() {
+            install_debian().with_context(no_rust)?;
         }
         if !debian_ready() {
-            bail!("Debian's packages {} are installed but {DEBIAN_RUSTC} cannot build for {TARGET}", DEBIAN.join(" "));
+            bail!(no_rust());
         }
         remark(format!("wasm32 library: built from source by Debian's {}", version(DEBIAN_RUSTC)));
         Ok(Self::Debian)
@@ -81,6 +78,14 @@ pub fn module(package: &str, profile: &str) -> PathBuf {
     place::target("wasm").join(TARGET).join(profile).join(format!("{}.wasm", package.replace('-', "_")))
 }
 
+fn no_rust() -> String {
+    let packages = DEBIAN.join(" ");
+    format!(
+        "no Rust here can build for {TARGET}; install its standard library with `rustup target add {TARGET}`, or on \
+         Debian the packages {packages} and the lld that they name"
+    )
+}
+
 fn has_target() -> bool {
     let ask = Program::new("rustc", "").args(["--print", "target-libdir", "--target", TARGET]).quietly();
     let entries = ask.ok().and_then(|folder| std::fs::read_dir(folder.trim()).ok());
@@ -103,14 +108,18 @@ fn fetch_target() -> Result<()> {
 
 fn debian_ready() -> bool {
     let source = Path::new("/usr/lib/rustlib/src/rust/library/std/Cargo.toml");
-    let linker = debian_linker();
-    source.exists() && linker.is_some() && Path::new(DEBIAN_CARGO).exists() && Path::new(DEBIAN_RUSTC).exists()
+    source.exists() && [DEBIAN_CARGO, DEBIAN_RUSTC, DEBIAN_LINKER].iter().all(|program| Path::new(program).exists())
 }
 
-/// rust-lld, or any of Debian's lld by its wasm name.
-fn debian_linker() -> Option<PathBuf> {
-    let names = ["/usr/bin/rust-lld", "/usr/bin/wasm-ld-22", "/usr/bin/wasm-ld"];
-    names.iter().map(PathBuf::from).find(|path| path.exists())
+/// The compiler first; then the linker, whose package is the one that the compiler's link to it names: `lld-22` today.
+fn install_debian() -> Result<()> {
+    install::debian(&DEBIAN)?;
+    match std::fs::read_link(DEBIAN_LINKER) {
+        Ok(named) if !Path::new(DEBIAN_LINKER).exists() => {
+            install::debian(&[&named.file_name().unwrap_or_default().to_string_lossy()])
+        }
+        _ => Ok(()),
+    }
 }
 
 /// Debian's cargo with everything taken away that rustup's cargo tells its children.
@@ -125,9 +134,7 @@ fn debian_cargo() -> Command {
         command.env_remove(key);
     }
     command.env("RUSTC_BOOTSTRAP", "1").env("RUSTC", DEBIAN_RUSTC).env("PATH", "/usr/bin:/bin");
-    if let Some(linker) = debian_linker() {
-        command.env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER", linker);
-    }
+    command.env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER", DEBIAN_LINKER);
     command
 }
 
