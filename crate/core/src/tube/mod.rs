@@ -8,6 +8,9 @@ pub const LEAST_INNER_RADIUS: f64 = 0.001;
 /// Least wall at the tip that still makes a tube, mm: chamfer and edge break must leave it.
 pub const LEAST_TIP_WALL: f64 = 0.05;
 
+/// Shortest chamfer or edge break that is made, mm: a mesh has no rings nearer to each other than about half of it.
+pub const LEAST_END: f64 = 0.002;
+
 /// What a bend radius must exceed half the outer diameter by, so that the skin inside the bend stays in order when
 /// its coordinates, up to `reach` mm from the datum, are rounded to 32 bits.
 pub fn least_inner_radius(reach: f64) -> f64 {
@@ -38,7 +41,7 @@ pub struct Profile {
 
 impl Profile {
     /// The profile of a run whose centreline has `length` mm: outer lead-in chamfers and inner edge breaks at both
-    /// ends. Ends longer than half the tube are cut short there.
+    /// ends. Ends longer than half the tube are cut short there; those shorter than [`LEAST_END`] are left off.
     pub fn of(run: &Run, length: f64) -> Self {
         let ends = &run.ends;
         let slope = libm::tan(ends.chamfer_deg.to_radians());
@@ -66,7 +69,7 @@ impl Profile {
 impl Section {
     fn with_ends(radius: f64, end: f64, slope: f64, length: f64) -> Self {
         let end = end.min(length / 2.0);
-        if end <= 0.0 {
+        if end < LEAST_END {
             return Self { breaks: vec![[0.0, radius], [length, radius]] };
         }
         let tip = radius + slope * end;
