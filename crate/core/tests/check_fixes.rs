@@ -99,7 +99,7 @@ fn every_fix_mends_its_finding() {
     let mut random = Random(23);
     let mut fixed: BTreeMap<&str, usize> = BTreeMap::new();
     let mut told: BTreeMap<&str, usize> = BTreeMap::new();
-    for _ in 0..600 {
+    for _ in 0..400 {
         let text = trouble(&mut random).to_string();
         for finding in found(&text) {
             *told.entry(finding.code).or_default() += 1;
@@ -137,12 +137,12 @@ fn every_fix_mends_its_finding() {
 fn what_has_no_stop_has_a_mesh() {
     let mut random = Random(29);
     let mut meshed = 0;
-    for _ in 0..600 {
+    for _ in 0..400 {
         let text = trouble(&mut random).to_string();
         let design = design::parse(&text).unwrap();
         let lines = centreline::lines(&design, &layout::place(&design));
-        let stopped =
-            |run: &str| found(&text).iter().any(|f| f.severity == Severity::Stop && f.run.as_deref() == Some(run));
+        let found = found(&text);
+        let stopped = |run: &str| found.iter().any(|f| f.severity == Severity::Stop && f.run.as_deref() == Some(run));
         for (run, line) in design.runs.iter().zip(&lines) {
             let fault = line.line.as_ref().map(|line| mesh::fault(run, line));
             match fault {
@@ -153,7 +153,7 @@ fn what_has_no_stop_has_a_mesh() {
             }
         }
     }
-    assert!(meshed > 40, "{meshed}");
+    assert!(meshed > 20, "{meshed}");
 }
 
 #[test]
