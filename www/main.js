@@ -19,13 +19,13 @@ async function start() {
   /** @type {App | undefined} */
   let app;
   startTheme(() => app?.themeChanged());
-  const module = await compiled(new URL("engine_bg.wasm", import.meta.url));
+  const module = compiled(new URL("engine_bg.wasm", import.meta.url));
   const link = new EngineLink(module, {
     onEdition: (answer) => app?.take(answer),
     onTrouble: (words, again) => app?.engineTrouble(words, again),
   });
   // The view is a second instance of the module; without it the drawing stands in.
-  const view = init({ module_or_path: module }).then(() => undefined, (error) => error);
+  const view = module.then((compiled) => init({ module_or_path: compiled })).then(() => undefined, (error) => error);
   const ready = await link.start();
   const viewError = await view;
 

@@ -54,3 +54,28 @@ test("the loop demo makes four closed tubes", async () => {
     await shot(page, "loop");
   });
 });
+
+test("index.html asks early for every module that main.js comes to need, and for no other", async () => {
+  const needed = new Set();
+  let listed = [];
+  await its.withPage(async (page) => {
+    await settled(page);
+    assert.ok(listed.length > 20);
+    assert.deepEqual([...needed].sort(), listed.sort());
+  }, {
+    // The page is served without its list, so that what is asked for is what the modules import.
+    prepare: async (page) => {
+      await page.route(its.url, async (route) => {
+        const response = await route.fetch();
+        const text = await response.text();
+        const link = /<link rel="modulepreload" href="([^"]+)">\n/g;
+        listed = [...text.matchAll(link)].map(([, href]) => href);
+        await route.fulfill({ response, body: text.replace(link, "") });
+      });
+      page.on("request", (request) => {
+        const file = request.url().slice(its.url.length);
+        if (/\.js$/.test(file) && file !== "main.js" && file !== "engine/worker.js") needed.add(file);
+      });
+    },
+  });
+});

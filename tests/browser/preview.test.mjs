@@ -65,7 +65,7 @@ test("it draws, is named in words, and every button changes what is seen", async
     assert.match(await canvas.getAttribute("aria-label"), /\w+ \w+/);
 
     let before = await picture(page);
-    for (const name of ["front", "top", "corner", "Cut open", "Zoom in", "Turn left", "Move up", "Fit"]) {
+    for (const name of ["Front", "Top", "Corner", "Cut open", "Zoom in", "Turn left", "Move up", "Fit"]) {
       await page.getByRole("button", { name, exact: true }).click();
       const after = await picture(page);
       assert.ok((await difference(page, before, after)) > 2, `“${name}” changed nothing`);

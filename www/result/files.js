@@ -24,7 +24,7 @@ export const FINENESS = [
 export function files(sheet, state) {
   const runs = sheet.report?.runs ?? [];
   const made = sheet.fresh ? runs.filter((run) => run.made).length : 0;
-  const why = !sheet.fresh ? "What is marked has to be mended first." : "";
+  const why = !sheet.fresh ? "Fill in or mend what is marked first." : "";
   return html`
     <fieldset class="fineness">
       <legend>How closely the files follow the exact shape</legend>
