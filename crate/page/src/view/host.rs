@@ -1,0 +1,198 @@
+//! The preview as JavaScript sees it.
+
+use wasm_bindgen::prelude::*;
+use web_sys::{HtmlCanvasElement, WebGl2RenderingContext};
+
+use super::camera::Side;
+use super::device;
+use super::model::Model;
+use super::picture::Picture;
+use super::theme::Theme;
+
+/// Largest canvas side, device pixels. A browser that cannot draw so much draws less and stretches it.
+const LARGEST_SIDE: u32 = 8192;
+
+/// The preview on a canvas. It listens to no events and starts no frames: the page calls it, asks `needsDraw()` after,
+/// and calls `draw()` in an animation frame where that says so. Movements are in CSS pixels. The projection is parallel,
+/// so that lengths read true at any depth and `scale()` holds everywhere.
+#[wasm_bindgen]
+pub struct View {
+    canvas: HtmlCanvasElement,
+    context: WebGl2RenderingContext,
+    model: Model,
+    picture: Option<Picture>,
+}
+
+#[wasm_bindgen]
+impl View {
+    /// A preview on a canvas that has no other context. Throws an Error where there is no WebGL2.
+    #[wasm_bindgen(constructor)]
+    pub fn new(canvas: HtmlCanvasElement) -> Result<View, JsError> {
+        let context = device::open(&canvas).map_err(|fault| JsError::new(&fault))?;
+        let picture = Picture::new(&context).map_err(|fault| JsError::new(&fault))?;
+        Ok(Self { canvas, context, model: Model::new(), picture: Some(picture) })
+    }
+
+    /// Takes the text that the engine's `scene` gives. Tubes of runs that are no longer in it go. Throws an Error on a
+    /// text that is no scene; the earlier one stays.
+    #[wasm_bindgen(js_name = setScene)]
+    pub fn set_scene(&mut self, scene: &str) -> Result<(), JsError> {
+        self.model.set_scene(scene).map_err(|fault| JsError::new(&fault))
+    }
+
+    /// Takes a run's mesh as the engine's `tubeMesh` gives it, before or after the scene that names the run. Throws an
+    /// Error on a mesh that cannot be drawn; the earlier one stays.
+    #[wasm_bindgen(js_name = setTube)]
+    pub fn set_tube(&mut self, run: &str, positions: Vec<f32>, indices: Vec<u32>) -> Result<(), JsError> {
+        self.model.set_tube(run, positions, indices).map_err(|fault| JsError::new(&fault))
+    }
+
+    /// Forgets a run's mesh; the run is then drawn as a line.
+    #[wasm_bindgen(js_name = dropTube)]
+    pub fn drop_tube(&mut self, run: &str) {
+        self.model.drop_tube(run);
+    }
+
+    /// Forgets scene, tubes and selection, and looks from the corner again.
+    pub fn clear(&mut self) {
+        self.model.clear();
+    }
+
+    /// Sets the canvas's size in device pixels and how many of those a CSS pixel has. It clears the canvas: call
+    /// `draw()` in the same task.
+    pub fn resize(&mut self, width: u32, height: u32, dpr: f64) {
+        let fine = if dpr.is_finite() { dpr.clamp(0.25, 16.0) } else { 1.0 };
+        let (width, height) = (width.min(LARGEST_SIDE), height.min(LARGEST_SIDE));
+        if (self.canvas.width(), self.canvas.height()) != (width, height) {
+            self.canvas.set_width(width);
+            self.canvas.set_height(height);
+            self.model.dirty = true;
+        }
+        self.model.resize(f64::from(width) / fine, f64::from(height) / fine, fine);
+    }
+
+    /// Turns the scene as if dragged by so many CSS pixels to the right and down; 450 turn it half round.
+    pub fn orbit(&mut self, dx: f64, dy: f64) {
+        if dx.is_finite() && dy.is_finite() {
+            self.model.orbit(dx, dy);
+        }
+    }
+
+    /// Moves the picture by so many CSS pixels to the right and down.
+    pub fn pan(&mut self, dx: f64, dy: f64) {
+        if dx.is_finite() && dy.is_finite() {
+            self.model.pan(dx, dy);
+        }
+    }
+
+    /// Enlarges by a factor (above 1: nearer) about a point of the canvas: shares of its width and height from the top
+    /// left, 0.5 and 0.5 being the middle.
+    pub fn zoom(&mut self, factor: f64, across: f64, down: f64) {
+        if factor.is_finite() && factor > 0.0 && across.is_finite() && down.is_finite() {
+            self.model.zoom(factor, across, down);
+        }
+    }
+
+    /// Moves and scales so that everything is in the picture, without turning.
+    pub fn fit(&mut self) {
+        self.model.fit();
+    }
+
+    /// Looks from a side (front, back, left, right, top, bottom, corner) and fits. Throws an Error on another word.
+    pub fn look(&mut self, side: &str) -> Result<(), JsError> {
+        let side = Side::named(side).ok_or_else(|| JsError::new(&format!("there is no side called {side}")))?;
+        self.model.look(side);
+        Ok(())
+    }
+
+    /// Cuts tubes and fittings open along their axes, the half toward the eye taken away; or closes them.
+    #[wasm_bindgen(js_name = setSection)]
+    pub fn set_section(&mut self, open: bool) {
+        self.model.dirty |= open != self.model.section;
+        self.model.section = open;
+    }
+
+    /// Takes a theme, light or dark. Throws an Error on another word.
+    #[wasm_bindgen(js_name = setTheme)]
+    pub fn set_theme(&mut self, name: &str) -> Result<(), JsError> {
+        let theme = Theme::named(name).ok_or_else(|| JsError::new(&format!("there is no theme called {name}")))?;
+        self.model.dirty |= theme != self.model.theme;
+        self.model.theme = theme;
+        Ok(())
+    }
+
+    /// Marks a run, or none where null.
+    #[wasm_bindgen(js_name = setSelected)]
+    pub fn set_selected(&mut self, run: Option<String>) {
+        self.model.select(run);
+    }
+
+    /// True where `draw()` would change the picture; false while the context is lost or the canvas has no area.
+    #[wasm_bindgen(js_name = needsDraw)]
+    pub fn needs_draw(&self) -> bool {
+        self.model.dirty && self.can_draw()
+    }
+
+    /// Draws. Does nothing while the context is lost or the canvas has no area.
+    pub fn draw(&mut self) {
+        if !self.can_draw() {
+            return;
+        }
+        let (width, height) = (self.context.drawing_buffer_width(), self.context.drawing_buffer_height());
+        if let (Some(picture), Ok(width), Ok(height)) = (&mut self.picture, u32::try_from(width), u32::try_from(height))
+        {
+            picture.draw(&self.model, width, height);
+            self.model.dirty = false;
+        }
+    }
+
+    /// To be called on `webglcontextlost`, after `preventDefault()`: lets go of all that was on the graphics card.
+    pub fn lost(&mut self) {
+        self.picture = None;
+        self.model.dirty = true;
+    }
+
+    /// To be called on `webglcontextrestored`: what was told before is drawn anew by the next `draw()`. Throws an Error
+    /// where the context is still lost.
+    pub fn restored(&mut self) -> Result<(), JsError> {
+        self.picture = None;
+        self.model.dirty = true;
+        self.picture = Some(Picture::new(&self.context).map_err(|fault| JsError::new(&fault))?);
+        Ok(())
+    }
+
+    /// What the picture shows, in plain words.
+    pub fn description(&self) -> String {
+        self.model.description()
+    }
+
+    /// The name of what draws: a graphics card, or software in its place.
+    pub fn renderer(&self) -> String {
+        device::renderer(&self.context)
+    }
+
+    /// Spacing of the finest squares that show on the paper, mm. It changes with scene and zoom.
+    #[wasm_bindgen(js_name = gridStep)]
+    pub fn grid_step(&self) -> f64 {
+        self.model.grid_step()
+    }
+
+    /// CSS pixels a millimetre, the same everywhere in the picture.
+    pub fn scale(&self) -> f64 {
+        self.model.camera.scale()
+    }
+
+    /// Where a point of the scene is on the canvas: CSS pixels from its top left.
+    pub fn locate(&self, x: f64, y: f64, z: f64) -> Vec<f64> {
+        let (left, top) = self.model.camera.project(&tubewright_core::layout::Vec3::new(x, y, z));
+        vec![left, top]
+    }
+
+    fn can_draw(&self) -> bool {
+        self.picture.is_some()
+            && self.model.camera.has_picture()
+            && self.context.drawing_buffer_width() > 0
+            && self.context.drawing_buffer_height() > 0
+            && !self.context.is_context_lost()
+    }
+}

@@ -1,0 +1,255 @@
+//! Everything the preview was told, and whether the picture still shows it. Plain data: the picture is made from it
+//! anew whenever the graphics card forgets.
+
+use std::collections::BTreeMap;
+
+use tubewright_core::layout::Vec3;
+
+use super::camera::{Ball, Camera, Side};
+use super::grid::Grid;
+use super::guide::Guide;
+use super::scene::{Run, Scene};
+use super::skin;
+use super::theme::Theme;
+use super::words;
+
+/// A tube's mesh as it was handed over.
+#[derive(Debug, Clone)]
+pub struct Tube {
+    /// x, y, z of each vertex, mm.
+    pub positions: Vec<f32>,
+    /// Three vertices a triangle.
+    pub indices: Vec<u32>,
+    /// Changes whenever the mesh, or the centreline that it is drawn by, does.
+    pub stamp: u64,
+}
+
+/// What is to be seen.
+#[derive(Debug, Clone)]
+pub struct Model {
+    /// The eye.
+    pub camera: Camera,
+    /// What stands in the scene.
+    pub scene: Scene,
+    /// The squared paper.
+    pub grid: Grid,
+    /// Meshes by run.
+    pub tubes: BTreeMap<String, Tube>,
+    /// Colours.
+    pub theme: Theme,
+    /// True where the tubes are cut open.
+    pub section: bool,
+    /// The selected run.
+    pub selected: Option<String>,
+    /// Device pixels a CSS pixel.
+    pub fine: f64,
+    /// Changes with the scene.
+    pub scene_stamp: u64,
+    /// Changes with the scene, the selected run, and which runs have tubes.
+    pub marks_stamp: u64,
+    /// True where the picture no longer shows this.
+    pub dirty: bool,
+    balls: Vec<Ball>,
+    stamps: u64,
+    /// True from a move by hand until the next fit: then the picture stays where it was put.
+    placed_by_hand: bool,
+    fitted_once: bool,
+}
+
+impl Model {
+    /// An empty scene, light, seen from the corner.
+    pub fn new() -> Self {
+        Self {
+            camera: Camera::new(),
+            scene: Scene::default(),
+            grid: Grid::of(&[]),
+            tubes: BTreeMap::new(),
+            theme: Theme::light(),
+            section: false,
+            selected: None,
+            fine: 1.0,
+            scene_stamp: 0,
+            marks_stamp: 0,
+            dirty: true,
+            balls: Vec::new(),
+            stamps: 0,
+            placed_by_hand: false,
+            fitted_once: false,
+        }
+    }
+
+    /// Takes a new scene; tubes of runs that are not in it go. The error says what is wrong with the text, and the
+    /// earlier scene stays. Until the eye is moved by hand the picture follows, but only where the new scene would not
+    /// be in it, so that a small edit moves the tube and not the paper.
+    pub fn set_scene(&mut self, text: &str) -> Result<(), String> {
+        let scene = Scene::read(text)?;
+        let stamp = self.next_stamp();
+        self.tubes.retain(|name, tube| {
+            let (old, new) = (self.scene.run(name), scene.run(name));
+            if old != new {
+                tube.stamp = stamp;
+            }
+            new.is_some()
+        });
+        self.scene = scene;
+        self.scene_stamp = stamp;
+        self.marks_stamp = stamp;
+        self.balls = self.scene.balls();
+        self.grid = Grid::of(&self.balls);
+        if !self.placed_by_hand && !(self.fitted_once && self.camera.fits(&self.framed())) {
+            self.fit();
+        }
+        self.dirty = true;
+        Ok(())
+    }
+
+    /// Takes a run's mesh, or says what is wrong with it and keeps the earlier one.
+    pub fn set_tube(&mut self, run: &str, positions: Vec<f32>, indices: Vec<u32>) -> Result<(), String> {
+        if let Some(fault) = skin::fault(&positions, &indices) {
+            return Err(fault);
+        }
+        let stamp = self.next_stamp();
+        self.tubes.insert(run.to_string(), Tube { positions, indices, stamp });
+        self.marks_stamp = stamp;
+        self.dirty = true;
+        Ok(())
+    }
+
+    /// Forgets a run's mesh.
+    pub fn drop_tube(&mut self, run: &str) {
+        if self.tubes.remove(run).is_some() {
+            self.marks_stamp = self.next_stamp();
+            self.dirty = true;
+        }
+    }
+
+    /// Forgets scene, tubes and selection; the eye goes back to the corner.
+    pub fn clear(&mut self) {
+        let (width, height) = self.camera.size();
+        let (theme, fine, section, stamps) = (self.theme.clone(), self.fine, self.section, self.stamps);
+        *self = Self { theme, fine, section, stamps, ..Self::new() };
+        self.scene_stamp = self.next_stamp();
+        self.marks_stamp = self.scene_stamp;
+        self.resize(width, height, fine);
+    }
+
+    /// Takes the picture's size, CSS pixels, and how many device pixels each of those is.
+    pub fn resize(&mut self, width: f64, height: f64, fine: f64) {
+        if (width, height) != self.camera.size() || fine != self.fine {
+            self.camera.resize(width, height);
+            self.fine = fine;
+            self.dirty = true;
+            if !self.placed_by_hand {
+                self.fit();
+            }
+        }
+    }
+
+    /// Turns the scene.
+    pub fn orbit(&mut self, dx: f64, dy: f64) {
+        self.camera.orbit(dx, dy);
+        self.dirty = true;
+    }
+
+    /// Moves the picture.
+    pub fn pan(&mut self, dx: f64, dy: f64) {
+        self.camera.pan(dx, dy);
+        self.placed_by_hand = true;
+        self.dirty = true;
+    }
+
+    /// Enlarges about a point of the picture.
+    pub fn zoom(&mut self, factor: f64, across: f64, down: f64) {
+        self.camera.zoom(factor, across, down);
+        self.placed_by_hand = true;
+        self.dirty = true;
+    }
+
+    /// Shows everything.
+    pub fn fit(&mut self) {
+        let framed = self.framed();
+        self.camera.fit(&framed);
+        self.placed_by_hand = false;
+        self.fitted_once = self.camera.has_picture() && !self.balls.is_empty();
+        self.dirty = true;
+    }
+
+    /// Shows everything from a side.
+    pub fn look(&mut self, side: Side) {
+        self.camera.look(side);
+        self.fit();
+    }
+
+    /// Selects a run, or none.
+    pub fn select(&mut self, run: Option<String>) {
+        if run != self.selected {
+            self.selected = run;
+            self.marks_stamp = self.next_stamp();
+            self.dirty = true;
+        }
+    }
+
+    /// Runs whose tube is drawn: made, as far as the scene knows, and with a mesh.
+    pub fn drawn(&self) -> impl Iterator<Item = (&String, &Tube)> {
+        self.tubes.iter().filter(|(name, _)| self.scene.run(name).is_none_or(|run| run.made))
+    }
+
+    /// Runs of the scene that are drawn as a line.
+    pub fn traced(&self) -> impl Iterator<Item = &Run> {
+        self.scene.runs.iter().filter(|run| !run.made || !self.tubes.contains_key(&run.name))
+    }
+
+    /// The centreline of a run, where the scene holds it.
+    pub fn guide(&self, name: &str) -> Option<Guide> {
+        self.scene.run(name).and_then(|run| Guide::new(&run.centreline, run.outer_diameter))
+    }
+
+    /// Where the axes start, and their length, mm.
+    pub fn axes(&self) -> (Vec3, f64) {
+        (self.grid.nearest_to_datum(), self.grid.major())
+    }
+
+    /// Spheres that hold everything drawn, paper and axes too.
+    pub fn everything(&self) -> Vec<Ball> {
+        let (low, high) = self.grid.corners();
+        let (axes, length) = self.axes();
+        let extra = [(low, 0.0), (high, 0.0), (axes, 1.2 * length)].map(|(centre, radius)| Ball { centre, radius });
+        let across = Ball { centre: (low + high) / 2.0, radius: (high - low).norm() / 2.0 };
+        self.balls.iter().copied().chain(extra).chain([across]).collect()
+    }
+
+    /// Spacing of the finest squares that show, mm.
+    pub fn grid_step(&self) -> f64 {
+        self.grid.shown_step(self.camera.scale())
+    }
+
+    /// The picture in plain words.
+    pub fn description(&self) -> String {
+        let drawn: Vec<&str> = self.drawn().map(|(name, _)| name.as_str()).collect();
+        words::description(&self.scene, &drawn, self.selected.as_deref(), self.section, self.grid_step())
+    }
+
+    /// What a fit shows: everything that stands in the scene, with the axes where they stand by it; or, where nothing
+    /// does, the paper.
+    fn framed(&self) -> Vec<Ball> {
+        let point = |centre: Vec3| Ball { centre, radius: 0.0 };
+        if self.balls.is_empty() {
+            let (low, high) = self.grid.corners();
+            return vec![point(low), point(high)];
+        }
+        let (at, length) = self.axes();
+        let tips = [Vec3::zeros(), Vec3::x(), Vec3::y(), Vec3::z()].map(|axis| point(at + axis * length));
+        self.balls.iter().copied().chain(tips.into_iter().filter(|_| at == Vec3::zeros())).collect()
+    }
+
+    /// How wide lines are drawn, as a share: less where the whole picture is small, so that ink does not fill it.
+    pub fn line_weight(&self) -> f64 {
+        let thinnest = self.scene.runs.iter().map(|run| run.outer_diameter).fold(f64::INFINITY, f64::min);
+        if thinnest.is_finite() { (thinnest * self.camera.scale() / 16.0).clamp(0.6, 1.0) } else { 1.0 }
+    }
+
+    fn next_stamp(&mut self) -> u64 {
+        self.stamps += 1;
+        self.stamps
+    }
+}

@@ -1,0 +1,8 @@
+//! The preview's reckoning, held against plane geometry and against the engine's own tubes.
+
+mod camera;
+mod grid;
+mod guide;
+mod model;
+mod real;
+mod skin;
