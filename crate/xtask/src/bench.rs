@@ -3,6 +3,7 @@
 //! Only ratios carry from machine to machine. "Total" is from the design's text to the bytes of an STL file, by the
 //! three calls that an edit and a download make: report, mesh, file; for a library it is build, tessellate, write.
 
+use crate::engine_module::Effort;
 use crate::program::Program;
 use crate::step::{remark, step};
 use crate::test::native;
@@ -24,7 +25,7 @@ struct Measured {
 
 /// Measures, prints the table, and is an error when a figure that the project promises is missed.
 pub fn bench() -> Result<()> {
-    site::build()?;
+    site::build(Effort::Shipped)?;
     let designs: Vec<String> =
         DESIGNS.iter().map(|name| place::at("crate/xtask/bench").join(name).with_extension("json")).map(text).collect();
     let native = step("native", "the engine as a native program, optimised", || {

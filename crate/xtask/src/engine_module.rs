@@ -8,8 +8,18 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use wasm_bindgen_cli_support::Bindgen;
 
+/// The bindings change with wasm-bindgen's version, which the manifest of xtask pins.
+const BINDGEN: &[u8] = include_bytes!("../Cargo.toml");
 const PACKAGE: &str = "tubewright-page";
-const PROFILE: &str = "wasm";
+
+/// How much is done to the engine.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub enum Effort {
+    /// As it ships: one unit, shrunk by wasm-opt.
+    Shipped,
+    /// As soon as possible after an edit.
+    Quick,
+}
 
 /// What current browsers and Node 20 understand and rustc uses; nothing newer is let in.
 const OPTIMISE: [&str; 8] = [
@@ -24,16 +34,19 @@ const OPTIMISE: [&str; 8] = [
 ];
 
 /// Makes `engine.js`, `engine.d.ts` and `engine_bg.wasm`; answers the folder that holds them.
-pub fn engine_module() -> Result<PathBuf> {
-    let compiled = step("compile", "the engine to WebAssembly (profile wasm)", || {
-        WasmRust::find()?.cargo_build().args(["--quiet", "--package", PACKAGE, "--profile", PROFILE]).run()?;
-        Ok(wasm_rust::module(PACKAGE, PROFILE))
+pub fn engine_module(effort: Effort) -> Result<PathBuf> {
+    let (profile, options) = match effort {
+        Effort::Shipped => ("wasm", &OPTIMISE[..]),
+        Effort::Quick => ("quick", &[][..]),
+    };
+    let compiled = step("compile", &format!("the engine to WebAssembly (profile {profile})"), || {
+        WasmRust::find()?.cargo_build().args(["--quiet", "--package", PACKAGE, "--profile", profile]).run()?;
+        Ok(wasm_rust::module(PACKAGE, profile))
     })?;
     let binaryen = place::at("crate/xtask/node");
     let lock = fs::read(binaryen.join("package-lock.json")).context("crate/xtask/node has no package-lock.json")?;
     let module = fs::read(&compiled).with_context(|| format!("no {}", compiled.display()))?;
-    let options = OPTIMISE.join(" ");
-    let print = tree::fingerprint([&module[..], &lock, options.as_bytes(), wasm_bindgen_shared_version()]);
+    let print = tree::fingerprint([&module[..], &lock, options.join(" ").as_bytes(), BINDGEN]);
     let kept = place::target("engine").join(&print[..16]);
     if kept.exists() {
         remark("engine.js and engine_bg.wasm: unchanged");
@@ -42,7 +55,9 @@ pub fn engine_module() -> Result<PathBuf> {
     let fresh = place::target("engine.new");
     tree::remove(&fresh)?;
     step("bind", "JavaScript bindings with wasm-bindgen, names and producers taken out", || bind(&compiled, &fresh))?;
-    step("shrink", "wasm-opt -O3 (npm package binaryen)", || optimise(&binaryen, &fresh.join("engine_bg.wasm")))?;
+    if effort == Effort::Shipped {
+        step("shrink", "wasm-opt -O3 (npm package binaryen)", || optimise(&binaryen, &fresh.join("engine_bg.wasm")))?;
+    }
     tree::remove(&place::target("engine"))?;
     fs::create_dir_all(place::target("engine"))?;
     tree::swap(&fresh, &kept)?;
@@ -69,9 +84,4 @@ fn optimise(list: &Path, module: &Path) -> Result<()> {
     fs::rename(&output, module)?;
     remark(format!("{} kB, was {} kB", fs::metadata(module)?.len() / 1000, before / 1000));
     Ok(())
-}
-
-/// The bindings change with wasm-bindgen's version, which the manifest of xtask pins.
-fn wasm_bindgen_shared_version() -> &'static [u8] {
-    include_bytes!("../Cargo.toml")
 }

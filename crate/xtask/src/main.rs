@@ -16,13 +16,16 @@ mod wasm_facts;
 mod wasm_rust;
 
 use anyhow::{Result, bail};
+use engine_module::Effort;
 use std::process::ExitCode;
 
 const HELP: &str = "\
 cargo xtask help                 this list
 cargo xtask build                the whole static site into target/site/
+      --quick                    sooner after an edit, but a larger and slower engine than what ships
 cargo xtask serve                build, then serve it on 127.0.0.1:8080, or on a free port where 8080 is taken
       --port N                   on that port and no other
+      --quick                    built as by `build --quick`
       --no-build                 what is in target/site/ as it is
       --open                     and open it in the browser
 cargo xtask lint                 formatting, clippy, types
@@ -65,7 +68,8 @@ fn run(args: &[&str]) -> Result<()> {
             print!("{HELP}{}", test::help());
             Ok(())
         }
-        ["build"] => site::build().map(|site| println!("built {}", site.display())),
+        ["build"] => site::build(Effort::Shipped).map(|site| println!("built {}", site.display())),
+        ["build", "--quick"] => site::build(Effort::Quick).map(|site| println!("built {}", site.display())),
         ["serve", options @ ..] => serve::serve(options),
         ["bench"] => bench::bench(),
         ["lint"] => test::test(&["lint"]),

@@ -1,5 +1,6 @@
 //! The page's server for one's own machine: static files from `target/site/`, the headers a real host would send.
 
+use crate::engine_module::Effort;
 use crate::program::Program;
 use crate::{place, site};
 use anyhow::{Context, Result, bail};
@@ -18,21 +19,22 @@ const USUAL_PORT: u16 = 8080;
 
 /// Builds unless told not to, then serves until it is ended.
 pub fn serve(options: &[&str]) -> Result<()> {
-    let (mut port, mut build, mut open) = (None, true, false);
+    let (mut port, mut build, mut open) = (None, Some(Effort::Shipped), false);
     let mut left = options.iter();
     while let Some(option) = left.next() {
         match *option {
-            "--no-build" => build = false,
+            "--no-build" => build = None,
+            "--quick" => build = Some(Effort::Quick),
             "--open" => open = true,
             "--port" => {
                 let number = left.next().context("--port needs a number")?;
                 port = Some(number.parse().with_context(|| format!("`{number}` is no port number (0 to 65535)"))?);
             }
-            other => bail!("serve does not know `{other}`; it knows --port N, --no-build, --open"),
+            other => bail!("serve does not know `{other}`; it knows --port N, --quick, --no-build, --open"),
         }
     }
-    if build {
-        site::build()?;
+    if let Some(effort) = build {
+        site::build(effort)?;
     }
     let folder = place::site();
     if !folder.join("index.html").is_file() {

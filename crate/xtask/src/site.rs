@@ -1,6 +1,6 @@
 //! The whole static site: the page's files, the engine, the pinned libraries; put in place in one go.
 
-use crate::engine_module::engine_module;
+use crate::engine_module::{Effort, engine_module};
 use crate::step::{remark, step};
 use crate::{install, place, tree};
 use anyhow::{Context, Result};
@@ -8,11 +8,11 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 /// Builds `target/site/` and answers its place; does as little as what changed allows.
-pub fn build() -> Result<PathBuf> {
+pub fn build(effort: Effort) -> Result<PathBuf> {
     fs::create_dir_all(place::target(""))?;
     let lock = fs::File::create(place::target("xtask.lock"))?;
     lock.lock().context("cannot wait for another build to end")?;
-    let engine = engine_module()?;
+    let engine = engine_module(effort)?;
     step("site", "page, engine and libraries into target/site", || assemble(&engine))?;
     Ok(place::site())
 }

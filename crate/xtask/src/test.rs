@@ -1,5 +1,6 @@
 //! The proofs: every step of `cargo xtask test`, and its parts by name for quick rounds.
 
+use crate::engine_module::Effort;
 use crate::program::Program;
 use crate::step::Tally;
 use crate::{install, place, site, tree, types, wasm_facts};
@@ -85,7 +86,7 @@ fn xtask(tally: &mut Tally) {
 }
 
 fn build(tally: &mut Tally) {
-    tally.step("build", "the whole site", || site::build().map(drop));
+    tally.step("build", "the whole site", || site::build(Effort::Shipped).map(drop));
 }
 
 fn page(tally: &mut Tally) {
@@ -126,7 +127,7 @@ fn browser(tally: &mut Tally) {
 
 /// The site as the sources stand; parts that need it are not tried on an older one.
 fn built(tally: &mut Tally, part: &str) -> bool {
-    match site::build() {
+    match site::build(Effort::Shipped) {
         Ok(_) => true,
         Err(fault) => {
             tally.skip(part, &format!("the site does not build: {fault:#}"));
