@@ -53,9 +53,9 @@ export class App {
   /**
    * @param {{ root: HTMLElement, design: Design, previous: Design | undefined,
    *   words: import("./words/vocabulary.js").Vocabulary, presets: import("./words/presets.js").Presets,
-   *   link: EngineLink, makeView: (canvas: HTMLCanvasElement) => import("./engine.js").View }} parts
+   *   link: EngineLink }} parts
    */
-  constructor({ root, design, previous, words, presets, link, makeView }) {
+  constructor({ root, design, previous, words, presets, link }) {
     this.root = root;
     this.words = words;
     this.presets = presets;
@@ -63,7 +63,7 @@ export class App {
     this.store = new Store(design);
     this.opening = new Opening(this, previous);
     this.notices = new Notices(() => this.redraw());
-    this.preview = new Preview(makeView, (trouble) => this.#previewTrouble(trouble), this.redraw);
+    this.preview = new Preview((trouble) => this.#previewTrouble(trouble), this.redraw);
   }
 
   start() {

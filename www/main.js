@@ -27,8 +27,6 @@ async function start() {
   // The view is a second instance of the module; without it the drawing stands in.
   const view = module.then((compiled) => init({ module_or_path: compiled })).then(() => undefined, (error) => error);
   const ready = await link.start();
-  const viewError = await view;
-
   const words = new Vocabulary(JSON.parse(ready.vocabulary));
   const presets = readPresets(ready.presets);
   const kept = readKept();
@@ -40,13 +38,16 @@ async function start() {
     words,
     presets,
     link,
-    makeView: (canvas) => {
-      if (viewError) throw viewError;
-      return new View(canvas);
-    },
   });
   if (kept.words) app.say("kept", { kind: "trouble", text: kept.words });
   app.start();
+  const fault = await view;
+  // The form is painted first: making the view holds the page up for as long as the graphics take to start.
+  await new Promise((painted) => requestAnimationFrame(() => setTimeout(painted, 0)));
+  app.preview.open((canvas) => {
+    if (fault) throw fault;
+    return new View(canvas);
+  });
 }
 
 /**

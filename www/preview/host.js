@@ -11,8 +11,6 @@ const PATIENCE = 4000;
 const A_FRAMES_SHARE = 6;
 
 export class Preview {
-  /** @type {(canvas: HTMLCanvasElement) => View} */
-  #make;
   /** @type {(words: string | undefined) => void} */
   #onTrouble;
   /** @type {() => void} */
@@ -26,6 +24,8 @@ export class Preview {
   #frame = 0;
   #lost = 0;
   #first = true;
+  /** @type {string | undefined} */
+  #scene;
   /** @type {[width: number, height: number]} */
   #size = [0, 0];
   // Tubes wait here for their turn: so many a frame as take no time that a keystroke would notice.
@@ -40,12 +40,10 @@ export class Preview {
   #selected = null;
 
   /**
-   * @param {(canvas: HTMLCanvasElement) => View} make may throw where there is no WebGL2
    * @param {(words: string | undefined) => void} onTrouble called with words where the preview is lost, with none where it is back
    * @param {() => void} onSquares called where the paper's squares have another width
    */
-  constructor(make, onTrouble, onSquares) {
-    this.#make = make;
+  constructor(onTrouble, onSquares) {
     this.#onTrouble = onTrouble;
     this.#onSquares = onSquares;
   }
@@ -60,12 +58,43 @@ export class Preview {
   }
 
   /**
-   * Takes the canvas to draw on.
+   * Takes the canvas that will be drawn on.
    * @param {HTMLCanvasElement} canvas
    */
   attach(canvas) {
     if (this.#canvas) return;
     this.#canvas = canvas;
+    this.#watchContext(canvas);
+  }
+
+  /**
+   * Starts to draw: once the form stands, since making a view takes a while. What came before is taken up.
+   * @param {(canvas: HTMLCanvasElement) => View} make may throw where there is no WebGL2
+   */
+  open(make) {
+    const canvas = this.#canvas;
+    if (!canvas || this.#view) return;
+    try {
+      this.#view = make(canvas);
+    } catch (error) {
+      this.#onTrouble(`The solid preview needs WebGL2, which this browser does not give (${error instanceof Error ? error.message : error}).`);
+      return;
+    }
+    const scene = this.#scene;
+    this.#change((view) => {
+      view.setTheme(this.#theme);
+      view.setSection(this.#section);
+      view.setSelected(this.#selected ?? undefined);
+      if (scene !== undefined) view.setScene(scene);
+    });
+    this.#watchSize(canvas);
+    // Fitted once it has its size.
+    this.#first = true;
+    if (scene !== undefined) requestAnimationFrame(() => this.#fitFirst());
+  }
+
+  /** @param {HTMLCanvasElement} canvas */
+  #watchContext(canvas) {
     canvas.addEventListener("webglcontextlost", (event) => {
       event.preventDefault();
       this.#try((view) => view.lost());
@@ -78,18 +107,11 @@ export class Preview {
       this.#onTrouble(undefined);
       this.redraw();
     });
-    try {
-      this.#view = this.#make(canvas);
-    } catch (error) {
-      this.#onTrouble(`The solid preview needs WebGL2, which this browser does not give (${error instanceof Error ? error.message : error}).`);
-      return;
-    }
-    this.#watchSize(canvas);
-    this.setTheme(this.#theme);
   }
 
   /** @param {string} scene the engine's text */
   setScene(scene) {
+    this.#scene = scene;
     this.#change((view) => view.setScene(scene));
   }
 
@@ -113,8 +135,13 @@ export class Preview {
       this.#waiting.delete(run);
       this.#change((view) => view.dropTube(run));
     }
-    if (this.#first) this.act((view) => view.fit());
+    this.#fitFirst();
+  }
+
+  #fitFirst() {
+    if (!this.#first || !this.#view) return;
     this.#first = false;
+    this.#change((view) => view.fit());
   }
 
   /** Another design is coming: the view is fitted to it. */
