@@ -6,6 +6,9 @@ use crate::layout::Vec3;
 /// Shorter straights are dropped: they are what rounding leaves between arcs that just meet, mm.
 const SHORTEST_STRAIGHT: f64 = 1e-9;
 
+/// Radius that a sharp corner is drawn with, mm, so that it is there to be found bad.
+const SHARPEST: f64 = 1e-9;
+
 /// Collects pieces; straights in one line become one.
 #[derive(Debug, Default)]
 pub(super) struct Pen {
@@ -39,11 +42,12 @@ impl Pen {
         self.push(start, direction, length, Shape::Straight);
     }
 
-    /// An arc from `start` along `direction`; an arc of no angle or no radius draws nothing.
+    /// An arc from `start` along `direction`; an arc of no angle draws nothing.
     pub fn arc(&mut self, start: Vec3, direction: Vec3, bend: Bend) {
-        let length = bend.radius * bend.angle;
+        let Bend { angle, normal, station, .. } = bend;
+        let radius = bend.radius.max(SHARPEST);
+        let length = radius * angle;
         if length > 0.0 {
-            let Bend { radius, angle, normal, station } = bend;
             self.push(start, direction, length, Shape::Arc { radius, angle, normal, station });
         }
     }

@@ -98,16 +98,15 @@ fn refuse_bad_tube(run: &Run, line: &Centreline, profile: &Profile, reach: f64) 
         if let crate::centreline::Shape::Arc { radius, station, .. } = piece.shape
             && radius < least
         {
-            let path = match station.map(|index| (index, &run.route[index])) {
-                Some((index, crate::design::Station::Corner(corner))) if corner.bend_radius.is_some() => {
-                    format!("/route/{index}/bend_radius")
-                }
-                _ => "/bend_radius".to_string(),
-            };
+            let own = station.and_then(|index| {
+                let crate::design::Station::Corner(corner) = &run.route[index];
+                corner.bend_radius.map(|radius| (format!("/route/{index}/bend_radius"), radius))
+            });
+            let (path, stated) = own.unwrap_or_else(|| ("/bend_radius".to_string(), run.bend_radius));
             return Err(Fault {
                 path,
                 message: format!(
-                    "a bend radius of {radius} mm makes a tube of {} mm cross itself; use at least {least:.3} mm",
+                    "a bend radius of {stated} mm makes a tube of {} mm cross itself; use at least {least:.3} mm",
                     run.tube.outer_diameter
                 ),
             });
