@@ -9,7 +9,7 @@ pub(super) fn any_finish(chance: &mut Chance) -> Sheet {
     let mut stock = Stock::usual(chance);
     let wall = (stock.outer - stock.bore) / 2.0;
     stock.trim = if chance.once_in(2) { chance.from(0.0, 20.0) } else { 0.0 };
-    stock.chamfer_deg = chance.pick(&[0.05, 0.5, 5.0, 15.0, 20.0, 45.0, 75.0, 89.0]);
+    stock.chamfer_deg = chance.pick(&[0.05, 0.5, 5.0, 15.0, 20.0, 45.0, 75.0, 89.0, 89.95]);
     // What chamfer and edge break may take off together, and leave a wall at the tip.
     let room = wall - 0.06;
     let slope = libm::tan(stock.chamfer_deg.to_radians());

@@ -12,10 +12,12 @@ mod network;
 mod refused;
 mod sheet;
 mod sizes;
+mod spoil;
 mod ties;
 mod walk;
 
 pub use chance::Chance;
+pub use spoil::spoiled;
 
 use sheet::Sheet;
 
