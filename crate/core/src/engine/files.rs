@@ -6,7 +6,7 @@ use super::stages::{Stages, checked_deviation};
 use crate::design::wording::quoted;
 use crate::design::{Refusal, canonical};
 use crate::export::{self, Kind, Meta, NamedMesh};
-use crate::mesh::Mesh;
+use crate::mesh::{Mesh, is_solid};
 use crate::quantity::USUAL_DEVIATION;
 
 /// What a file is asked to be.
@@ -29,9 +29,9 @@ pub fn export_file(text: &str, request: &str) -> Result<Vec<u8>, Refusal> {
     let design = &stages.design;
     match (request.kind, request.run) {
         (Kind::Design, _) => Ok(canonical(design).into_bytes()),
-        (Kind::Stl, Some(run)) => Ok(export::stl(&stages.mesh(run, request.deviation)?, &design.runs[run].name)),
+        (Kind::Stl, Some(run)) => Ok(export::stl(&solid(&stages, run, request.deviation)?, &design.runs[run].name)),
         (Kind::ThreeMf, Some(run)) => {
-            let mesh = stages.mesh(run, request.deviation)?;
+            let mesh = solid(&stages, run, request.deviation)?;
             let name = &design.runs[run].name;
             Ok(export::three_mf(&[NamedMesh { name, mesh: &mesh }], &Meta { title: name }))
         }
@@ -69,7 +69,20 @@ fn all_meshes(stages: &Stages<'_>, deviation: f64) -> Result<Vec<(usize, Mesh)>,
         let message = "No run of the design can be made yet, so there is nothing to put in the file. See the findings.";
         return Err(Refusal::at("", message));
     }
-    made.into_iter().map(|run| Ok((run, stages.mesh(run, deviation)?))).collect()
+    made.into_iter().map(|run| Ok((run, solid(stages, run, deviation)?))).collect()
+}
+
+/// The mesh of a run, judged once more before it leaves: nobody shall pay for a print of one with a hole.
+fn solid(stages: &Stages<'_>, run: usize, deviation: f64) -> Result<Mesh, Refusal> {
+    let mesh = stages.mesh(run, deviation)?;
+    if is_solid(&mesh) {
+        return Ok(mesh);
+    }
+    let name = &stages.design.runs[run].name;
+    let message = format!(
+        "{name}: its mesh has a flaw, so no file is made of it. The fault is Tubewright's; another deviation may do."
+    );
+    Err(Refusal::at(format!("/runs/{run}"), message))
 }
 
 fn named<'a>(stages: &'a Stages<'_>, meshes: &'a [(usize, Mesh)]) -> Vec<NamedMesh<'a>> {
