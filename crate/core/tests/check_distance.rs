@@ -1,30 +1,16 @@
 //! Nearest distances against closed forms of analytic geometry, and against dense sampling as an independent judge:
 //! it evaluates the curves and solids at many points and compares all pairs, and shares no search code with the engine.
 
+mod check_support;
+
+use check_support::Random;
 use core::f64::consts::{FRAC_PI_2, PI};
 use tubewright_core::centreline::{Bounds, Centreline, Piece, Shape};
 use tubewright_core::distance::{Body, Budget, SETTLED, Solid, apart, between, to_solid, within_itself};
 use tubewright_core::layout::{Vec3, perpendicular, unit};
 
-struct Random(u64);
-
-impl Random {
-    /// Splitmix64 (Steele, Lea, Flood 2014), to [0, 1).
-    fn next(&mut self) -> f64 {
-        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-        ((z ^ (z >> 31)) >> 11) as f64 / (1u64 << 53) as f64
-    }
-
-    fn in_range(&mut self, low: f64, high: f64) -> f64 {
-        low + (high - low) * self.next()
-    }
-
-    fn point(&mut self, size: f64) -> Vec3 {
-        Vec3::from_fn(|_, _| self.in_range(-size, size))
-    }
+fn point(random: &mut Random, size: f64) -> Vec3 {
+    Vec3::from_fn(|_, _| random.in_range(-size, size))
 }
 
 /// One step of a curve: a straight, or an arc of a radius and angle towards a direction.
@@ -60,11 +46,11 @@ fn random_curve(random: &mut Random) -> Centreline {
                 Step::Straight(random.in_range(0.1, 60.0))
             } else {
                 let angle = if random.next() < 0.2 { random.in_range(3.0, 6.2) } else { random.in_range(1e-7, 2.5) };
-                Step::Arc { radius: random.in_range(2.0, 40.0), angle, towards: random.point(1.0) }
+                Step::Arc { radius: random.in_range(2.0, 40.0), angle, towards: point(random, 1.0) }
             }
         })
         .collect();
-    curve(random.point(40.0), random.point(1.0), &steps)
+    curve(point(random, 40.0), point(random, 1.0), &steps)
 }
 
 fn plenty() -> Budget {
@@ -109,8 +95,8 @@ fn parallel_runs_keep_their_gap_through_bends() {
 fn skew_lines_keep_the_distance_of_the_formula() {
     let mut random = Random(7);
     for _ in 0..200 {
-        let (p, q) = (random.point(50.0), random.point(50.0));
-        let (u, v) = (unit(&random.point(1.0)), unit(&random.point(1.0)));
+        let (p, q) = (point(&mut random, 50.0), point(&mut random, 50.0));
+        let (u, v) = (unit(&point(&mut random, 1.0)), unit(&point(&mut random, 1.0)));
         // Analytic geometry: lines p + s u and q + t v are |(p - q) . (u x v)| / |u x v| apart.
         let across = u.cross(&v);
         let expected = (p - q).dot(&across).abs() / across.norm();
@@ -279,12 +265,12 @@ fn dense_sampling_never_finds_a_deeper_point_in_a_solid() {
 }
 
 fn random_solid(random: &mut Random) -> Solid {
-    let middle = random.point(45.0);
+    let middle = point(random, 45.0);
     if random.next() < 0.5 {
         let half = Vec3::from_fn(|_, _| random.in_range(0.5, 25.0));
         Solid::Box(Bounds { min: middle - half, max: middle + half })
     } else {
-        let along = random.point(20.0);
+        let along = point(random, 20.0);
         Solid::cylinder(&(middle - along), &(middle + along), random.in_range(0.5, 20.0))
     }
 }
@@ -292,7 +278,7 @@ fn random_solid(random: &mut Random) -> Solid {
 /// Points all over the surface of a solid, from its support function: its farthest points in many directions, and
 /// their midpoints, which lie inside it.
 fn points_of(solid: &Solid, random: &mut Random) -> Vec<Vec3> {
-    let rims: Vec<Vec3> = (0..600).map(|_| solid.farthest(&random.point(1.0))).collect();
+    let rims: Vec<Vec3> = (0..600).map(|_| solid.farthest(&point(random, 1.0))).collect();
     let between = rims.windows(2).map(|pair| (pair[0] + pair[1]) / 2.0).collect::<Vec<_>>();
     rims.into_iter().chain(between).collect()
 }

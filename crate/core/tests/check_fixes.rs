@@ -3,37 +3,16 @@
 
 mod check_support;
 
-use check_support::{fitting, found, mends, port};
+use check_support::{Random, fitting, found, mends, port};
 use serde_json::{Value, json};
 use std::collections::BTreeMap;
 use tubewright_core::check::Severity;
 use tubewright_core::{centreline, design, layout, mesh};
 
-struct Random(u64);
-
-impl Random {
-    /// Splitmix64 (Steele, Lea, Flood 2014), to [0, 1).
-    fn next(&mut self) -> f64 {
-        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-        ((z ^ (z >> 31)) >> 11) as f64 / (1u64 << 53) as f64
-    }
-
-    fn of<T: Clone>(&mut self, choices: &[T]) -> T {
-        choices[(self.next() * choices.len() as f64) as usize].clone()
-    }
-
-    fn chance(&mut self, probability: f64) -> bool {
-        self.next() < probability
-    }
-
-    /// A point of a coarse grid, now and then a little off it, so that corners fall on axes and just beside them.
-    fn point(&mut self) -> [f64; 3] {
-        let off = [0.0, 0.0, 0.0, 0.3, 1e-4, 2e-6];
-        [0; 3].map(|_| self.of(&[0.0, 0.0, 20.0, 40.0, 60.0, 95.0]) + self.of(&off))
-    }
+/// A point of a coarse grid, now and then a little off it, so that corners fall on axes and just beside them.
+fn point(random: &mut Random) -> [f64; 3] {
+    let off = [0.0, 0.0, 0.0, 0.3, 1e-4, 2e-6];
+    [0; 3].map(|_| random.of(&[0.0, 0.0, 20.0, 40.0, 60.0, 95.0]) + random.of(&off))
 }
 
 const RADII: [f64; 10] = [0.0, 3.0, 6.0, 6.0005, 6.1, 8.0, 12.0, 16.0, 24.0, 60.0];
@@ -45,12 +24,12 @@ fn trouble(random: &mut Random) -> Value {
     let mut runs = Vec::new();
     for index in 0..count {
         let (from, to) = (format!("from {index}"), format!("to {index}"));
-        ports.push(port(&from, random.point(), random.of(&facings)));
-        let end = random.point().map(|at| at + 110.0 * random.of(&[0.0, 1.0]));
+        ports.push(port(&from, point(random), random.of(&facings)));
+        let end = point(random).map(|at| at + 110.0 * random.of(&[0.0, 1.0]));
         ports.push(port(&to, end, random.of(&facings)));
         let mut stations: Vec<Value> = Vec::new();
         for _ in 0..random.of(&[0, 1, 1, 2, 2, 3, 4]) {
-            let mut corner = json!({ "corner": random.point() });
+            let mut corner = json!({ "corner": point(random) });
             if random.chance(0.3) {
                 corner["corner"][0] = json!({ "of": from, "plus": random.of(&[0.0, 0.0, 20.0]) });
                 corner["corner"][1] = json!({ "of": from });

@@ -6,6 +6,32 @@ use serde_json::{Value, json};
 use tubewright_core::check::{Finding, Severity, Subject, findings, words};
 use tubewright_core::{centreline, design, engine, layout};
 
+/// Splitmix64 (Steele, Lea, Flood 2014): the same numbers on every machine.
+pub struct Random(pub u64);
+
+impl Random {
+    /// From [0, 1).
+    pub fn next(&mut self) -> f64 {
+        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
+        let mut z = self.0;
+        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
+        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
+        ((z ^ (z >> 31)) >> 11) as f64 / (1u64 << 53) as f64
+    }
+
+    pub fn in_range(&mut self, low: f64, high: f64) -> f64 {
+        low + (high - low) * self.next()
+    }
+
+    pub fn of<T: Clone>(&mut self, choices: &[T]) -> T {
+        choices[(self.next() * choices.len() as f64) as usize].clone()
+    }
+
+    pub fn chance(&mut self, probability: f64) -> bool {
+        self.next() < probability
+    }
+}
+
 /// A fitting of a 12 mm tube: mouth 18 above the seat, stop 10 below the mouth, lead 5.
 pub fn fitting(name: &str) -> Value {
     json!({ "name": name, "tube_diameter": 12, "height": 18, "socket_depth": 10, "collar_diameter": 19, "lead": 5 })
