@@ -38,7 +38,6 @@ export class App {
   /** @type {string | null} */ selected = null;
   /** @type {string | undefined} */ trouble;
   drawn = false;
-  saving = false;
   deviation = FINENESS[0].deviation;
   hint = "";
   spoken = "";
@@ -160,8 +159,6 @@ export class App {
 
   /** @param {FileRequest} request */
   async save(request) {
-    this.saving = true;
-    this.redraw();
     const [text, asked] = [this.text, JSON.stringify(request)];
     try {
       const name = await this.link.ask("fileName", text, asked);
@@ -170,8 +167,6 @@ export class App {
     } catch (error) {
       this.say("file", { kind: "trouble", text: `No file was made: ${wordsOf(error)}` });
     }
-    this.saving = false;
-    this.redraw();
   }
 
   /** Follows the focus: the hint of the field at the foot of the page, the run that is worked on in the preview. */
@@ -206,7 +201,6 @@ export class App {
   filesState() {
     return {
       deviation: this.deviation,
-      busy: this.saving,
       setDeviation: (/** @type {number} */ deviation) => {
         this.deviation = deviation;
         this.redraw();

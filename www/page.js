@@ -59,9 +59,10 @@ function header(app) {
     <h1>Tubewright</h1>
     <div class="tools" role="group" aria-label="The design as a whole">
       <button type="button" popovertarget="start">Start from…</button>
-      <button type="button" ?disabled=${!app.fresh || app.saving} @click=${() => app.save({ kind: "design" })}>Save</button>
-      <button type="button" ?disabled=${!store.canUndo} @click=${() => store.undo()}>Undo</button>
-      <button type="button" ?disabled=${!store.canRedo} @click=${() => store.redo()}>Redo</button>
+      <button type="button" ?disabled=${!app.fresh} @click=${() => app.save({ kind: "design" })}>Save</button>
+      <!-- Not disabled at the end of the steps: the focus would be lost with the last of them. -->
+      <button type="button" aria-disabled=${!store.canUndo} @click=${() => store.undo()}>Undo</button>
+      <button type="button" aria-disabled=${!store.canRedo} @click=${() => store.redo()}>Redo</button>
       ${previous
         ? html`<button type="button" @click=${() => opening.bringBack()}>Bring back <span dir="auto">${previous.name ? `“${previous.name}”` : "the design before"}</span></button>`
         : nothing}

@@ -34,22 +34,24 @@ const FILES = {
   "10,000 stations": [JSON.stringify(design({ runs: [run({ route: Array.from({ length: 10_000 }, (_, index) => station(index)) })] })), /2,?000/],
 };
 
-for (const [what, [content, words]] of Object.entries(FILES)) {
-  test(`opening ${what} is refused with words and changes nothing`, async () => {
-    await withOpenPage(async (page) => {
-      const before = await keptDesign(page);
-      await page.locator("#open-file").setInputFiles({ name: "bad.json", mimeType: "application/json", buffer: Buffer.from(content) });
-      const notice = page.locator(".notice.trouble");
-      await notice.waitFor();
-      const said = await notice.innerText();
-      assert.match(said, words);
-      assert.match(said, /Your design is as it was/);
-      assert.deepEqual(await keptDesign(page), before);
-      await notice.getByRole("button", { name: /^Put this/ }).click();
-      await notice.waitFor({ state: "detached" });
-    });
+test("opening what is no design is refused with words and changes nothing", async (context) => {
+  await withOpenPage(async (page) => {
+    const before = await keptDesign(page);
+    for (const [what, [content, words]] of Object.entries(FILES)) {
+      await context.test(what, async () => {
+        await page.locator("#open-file").setInputFiles({ name: "bad.json", mimeType: "application/json", buffer: Buffer.from(content) });
+        const notice = page.locator(".notice.trouble");
+        await notice.waitFor();
+        const said = await notice.innerText();
+        assert.match(said, words);
+        assert.match(said, /Your design is as it was/);
+        assert.deepEqual(await keptDesign(page), before);
+        await notice.getByRole("button", { name: /^Put this/ }).click();
+        await notice.waitFor({ state: "detached" });
+      });
+    }
   });
-}
+});
 
 test("a 50 MB file is refused before it is read", async () => {
   await withOpenPage(async (page) => {

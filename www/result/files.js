@@ -8,7 +8,7 @@ import { mark } from "../words/marks.js";
 /** @import { Sheet } from "../form/sheet.js" */
 
 /** @typedef {{ kind: "stl" | "3mf" | "all" | "design", run?: string, deviation?: number }} FileRequest */
-/** @typedef {{ deviation: number, busy: boolean, setDeviation: (deviation: number) => void, save: (request: FileRequest) => void }} FilesState */
+/** @typedef {{ deviation: number, setDeviation: (deviation: number) => void, save: (request: FileRequest) => void }} FilesState */
 
 /** How far the printed skin may leave the exact one, in words. */
 export const FINENESS = [
@@ -35,9 +35,9 @@ export function files(sheet, state) {
     ${why ? html`<p class="trouble">${why}</p>` : nothing}
     <ul class="file-list">${runs.map((run, index) => runFiles(sheet, state, run, index))}</ul>
     <div class="adder">
-      <button type="button" class="main" ?disabled=${made === 0 || state.busy}
+      <button type="button" class="main" ?disabled=${made === 0}
         @click=${() => state.save({ kind: "all", deviation: state.deviation })}>All files in one (.zip)</button>
-      <button type="button" ?disabled=${!sheet.fresh || state.busy} @click=${() => state.save({ kind: "design" })}>Save the design (.json)</button>
+      <button type="button" ?disabled=${!sheet.fresh} @click=${() => state.save({ kind: "design" })}>Save the design (.json)</button>
     </div>
     ${sheet.words.cautions.length > 0
       ? html`<section class="cautions" aria-labelledby="cautions-title"><h3 id="cautions-title">Before you print and fill</h3>
@@ -54,7 +54,7 @@ export function files(sheet, state) {
 function runFiles(sheet, state, run, index) {
   const stops = stopsOf(sheet, run.name);
   const id = `files-${index}`;
-  const off = !run.made || !sheet.fresh || state.busy;
+  const off = !run.made || !sheet.fresh;
   const warning = !run.made
     ? `No file: this run cannot be made as it is stated.${stops[0] ? ` ${stops[0].message}` : ""}`
     : stops.length > 0 ? `Do not print this yet: ${stops.map((stop) => stop.message).join(" ")}` : "";
