@@ -113,3 +113,17 @@ fn at_right_angles_in_space() {
     let straight = &pieces[2].direction;
     assert!((straight.z + straight.x).abs() < 1e-9, "{straight:?}");
 }
+
+#[test]
+fn square_to_each_other_closer_than_the_radius_allows() {
+    // The far lead end lies 13 mm to the wrong side: at this radius the tube would go nearly all the way round.
+    let line = link([-13.0, 0.0, 17.0], [-1.0, 0.0, 0.0], 24.0);
+    assert!(matches!(line.obstacles[..], [Obstacle::LinkTooTight { .. }]), "{:?}", line.obstacles);
+    let largest = line.largest_run_radius.expect("a radius that fits");
+    assert_eq!(link([-13.0, 0.0, 17.0], [-1.0, 0.0, 0.0], largest * 0.999).obstacles, []);
+}
+
+#[test]
+fn no_radius_is_a_bad_radius_and_not_a_bad_link() {
+    assert_eq!(link([60.0, 0.0, 0.0], [0.0, 0.0, 1.0], 0.0).obstacles, []);
+}

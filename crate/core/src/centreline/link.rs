@@ -9,7 +9,7 @@ use super::link_starts::starts;
 use super::pen::{Bend, Pen};
 use super::{Centreline, Obstacle};
 use crate::layout::{PlacedRun, Vec3, perpendicular, reference_perpendicular};
-use core::f64::consts::PI;
+use core::f64::consts::{FRAC_PI_2, PI};
 
 /// A point and the unit direction of travel through it.
 #[derive(Debug, Clone, PartialEq)]
@@ -37,6 +37,8 @@ pub struct Link {
 
 /// Two poses on one line and heading closer than this are joined by a straight, mm.
 const IN_LINE: f64 = 1e-9;
+/// Radius that a link of no radius is drawn with, mm.
+const SHARPEST: f64 = 1e-6;
 /// A link this much shorter than another, relative, is the shorter one; nearer than that the first found stays.
 const SHORTER: f64 = 1e-9;
 
@@ -67,19 +69,28 @@ pub fn extra_turn(from: &Pose, to: &Pose, link: &Link) -> f64 {
     link.angles[0] + link.angles[1] - angle_between(&from.heading, &chord) - angle_between(&chord, &to.heading)
 }
 
-/// The whole run: its start's straight, the link, its end's straight. A link that turns at least half a turn more
-/// than its ends ask for is drawn, with the obstacle that names the radius which does not.
+/// Whether a link goes round in a way that a smaller radius would not: it turns half a turn more than its ends ask
+/// for, or a quarter turn more with a bend beyond a half turn.
+fn loops(from: &Pose, to: &Pose, link: &Link) -> bool {
+    let extra = extra_turn(from, to, link);
+    let widest = link.angles[0].max(link.angles[1]);
+    extra >= PI - 1e-6 || (extra >= FRAC_PI_2 && widest > PI + 1e-6)
+}
+
+/// The whole run: its start's straight, the link, its end's straight. A link that loops is drawn all the same, with
+/// the obstacle that names it. A radius of nothing is drawn as the sharpest corners there are, to be found bad as such.
 pub(super) fn link_line(
     run: &PlacedRun,
     from: &Pose,
     to: &Pose,
     radius: f64,
 ) -> (Option<Centreline>, Vec<Obstacle>) {
+    let radius = radius.max(SHARPEST);
     let Some(link) = shortest_link(from, to, radius) else {
         return (None, vec![Obstacle::LinkTooTight { largest_radius: 0.0 }]);
     };
     let mut obstacles = Vec::new();
-    if extra_turn(from, to, &link) >= PI - 1e-6 {
+    if loops(from, to, &link) {
         obstacles.push(Obstacle::LinkTooTight { largest_radius: 0.0 });
     }
     let mut pen = Pen::default();

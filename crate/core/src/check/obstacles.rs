@@ -13,7 +13,7 @@ use crate::layout::Vec3;
 const SETTLING: u32 = 50;
 
 /// `corners_too_close`, `lead_too_short`, `corner_out_of_reach`, `turns_back`, `same_point`, `link_too_tight`: all stop
-/// the run, but a link that exists and only loops is one to take care over.
+/// the run, but a link that loops at any radius is one to take care over.
 pub(super) fn findings(subject: Subject<'_>, _: &mut Budget) -> Vec<Finding> {
     subject
         .runs()
@@ -196,13 +196,15 @@ fn same_point(run: &OneRun<'_>, station: usize) -> Finding {
 }
 
 fn link_too_tight(run: &OneRun<'_>) -> Finding {
-    let severity = if run.drawn.line.is_some() { Severity::Care } else { Severity::Stop };
+    let largest = run.drawn.largest_run_radius.map(down).filter(|largest| *largest >= least_radius(run));
+    let only_loops = run.drawn.line.is_some() && largest.is_none();
+    let severity = if only_loops { Severity::Care } else { Severity::Stop };
     let finding = run
         .finding("link_too_tight", severity, run.at("/bend_radius"))
         .at(&run.pose(true).lead_end)
         .value(run.run.bend_radius, "mm");
-    match run.drawn.largest_run_radius.map(down) {
-        Some(largest) if largest >= least_radius(run) => finding.limit(largest, GEOMETRY).ways(run_radius(run)),
-        _ => finding,
+    match largest {
+        Some(largest) => finding.limit(largest, GEOMETRY).ways(run_radius(run)),
+        None => finding,
     }
 }
