@@ -19,7 +19,13 @@ struct Example {
 }
 
 const EXAMPLES: [Example; 3] = [
-    Example { points: &A, radius: 24.0, rows: &[[76.0, 0.0, 90.0], [32.0, 90.0, 90.0]], last: 36.0, developed: 219.398_224 },
+    Example {
+        points: &A,
+        radius: 24.0,
+        rows: &[[76.0, 0.0, 90.0], [32.0, 90.0, 90.0]],
+        last: 36.0,
+        developed: 219.398_224,
+    },
     Example {
         points: &B,
         radius: 24.0,

@@ -36,11 +36,7 @@ fn bends_hold_what_pappus_says() {
 /// Two straights joined by one bend; a half turn has no apex and is a link from socket to socket.
 fn bent(outer: f64, bore: f64, radius: f64, degrees: f64, straight: f64) -> serde_json::Value {
     let (sin, cos) = libm::sincos(degrees.to_radians());
-    let end = [
-        straight + radius * sin + straight * cos,
-        radius * (1.0 - cos) + straight * sin,
-        0.0,
-    ];
+    let end = [straight + radius * sin + straight * cos, radius * (1.0 - cos) + straight * sin, 0.0];
     let tangent = radius * libm::tan(degrees.to_radians() / 2.0);
     let apex = [straight + tangent, 0.0, 0.0];
     let route = if degrees < 179.0 { vec![json!({ "corner": apex })] } else { Vec::new() };

@@ -28,8 +28,7 @@ impl Approach {
         let lateral = offset - out * ahead;
         let aside = lateral.norm();
         // A target straight behind leaves the plane open; the reference perpendicular settles it.
-        let normal =
-            if aside > 0.0 { perpendicular(out, &lateral) } else { reference_perpendicular(out) };
+        let normal = if aside > 0.0 { perpendicular(out, &lateral) } else { reference_perpendicular(out) };
         // From the centre of the bend to the target, in the plane (out, normal).
         let (x, y) = (ahead, aside - radius);
         let squared = x * x + y * y - radius * radius;

@@ -16,11 +16,7 @@ const NO_TURN: f64 = 1e-12;
 const TURNS_BACK: f64 = 1e-6;
 
 /// The centreline of `run` with bends of `run_radius` where a corner has none of its own, and what is in its way.
-pub(super) fn through_corners(
-    run: &PlacedRun,
-    radii: &[f64],
-    run_radius: f64,
-) -> (Option<Centreline>, Vec<Obstacle>) {
+pub(super) fn through_corners(run: &PlacedRun, radii: &[f64], run_radius: f64) -> (Option<Centreline>, Vec<Obstacle>) {
     let mut obstacles = Vec::new();
     let start = Way::to(&run.start, &run.corners[0], run_radius);
     let end = Way::to(&run.end, &run.corners[run.corners.len() - 1], run_radius);
@@ -107,8 +103,7 @@ impl Route {
     fn of(run: &PlacedRun, radii: &[f64], start: &Way, end: &Way) -> Result<Self, Vec<usize>> {
         let (first, kept_start) = start.leg_start(&run.start);
         let (last, kept_end) = end.leg_start(&run.end);
-        let nodes: Vec<Vec3> =
-            std::iter::once(first).chain(run.corners.iter().map(|c| c.at)).chain([last]).collect();
+        let nodes: Vec<Vec3> = std::iter::once(first).chain(run.corners.iter().map(|c| c.at)).chain([last]).collect();
         let final_leg = nodes.len() - 2;
         let mut twins = Vec::new();
         let legs: Vec<Leg> = nodes

@@ -79,12 +79,7 @@ fn loops(from: &Pose, to: &Pose, link: &Link) -> bool {
 
 /// The whole run: its start's straight, the link, its end's straight. A link that loops is drawn all the same, with
 /// the obstacle that names it. A radius of nothing is drawn as the sharpest corners there are, to be found bad as such.
-pub(super) fn link_line(
-    run: &PlacedRun,
-    from: &Pose,
-    to: &Pose,
-    radius: f64,
-) -> (Option<Centreline>, Vec<Obstacle>) {
+pub(super) fn link_line(run: &PlacedRun, from: &Pose, to: &Pose, radius: f64) -> (Option<Centreline>, Vec<Obstacle>) {
     let radius = radius.max(SHARPEST);
     let Some(link) = shortest_link(from, to, radius) else {
         return (None, vec![Obstacle::LinkTooTight { largest_radius: 0.0 }]);

@@ -59,7 +59,10 @@ fn about_chord(problem: &Problem) -> Vec<Unknowns> {
         let (sin, cos) = libm::sincos(PI / 3.0 * f64::from(step));
         unit(&(chord * 0.3 + around * cos + side * sin))
     });
-    std::iter::once(chord).chain(spread).flat_map(|direction| WAYS.map(|long| guess(problem, &direction, long))).collect()
+    std::iter::once(chord)
+        .chain(spread)
+        .flat_map(|direction| WAYS.map(|long| guess(problem, &direction, long)))
+        .collect()
 }
 
 /// Tangents of the circles on either side of both poses, in the plane of the near heading that comes nearest.

@@ -24,11 +24,9 @@ impl Piece {
     pub fn at(&self, s: f64) -> Sample {
         let s = s.clamp(0.0, self.length);
         match &self.shape {
-            Shape::Straight => Sample {
-                point: self.start + self.direction * s,
-                tangent: self.direction,
-                curvature: Vec3::zeros(),
-            },
+            Shape::Straight => {
+                Sample { point: self.start + self.direction * s, tangent: self.direction, curvature: Vec3::zeros() }
+            }
             Shape::Arc { radius, angle, normal, .. } => {
                 // The whole angle is used at the very end, so that a quarter turn ends exactly square.
                 let turned = if s == self.length { *angle } else { s / radius };

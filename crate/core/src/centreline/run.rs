@@ -31,11 +31,8 @@ fn at_radius(run: &Run, placed: &PlacedRun, radius: f64) -> (Option<Centreline>,
         let pose = |end: &crate::layout::EndPose, sign: f64| Pose { at: end.lead_end, heading: end.out * sign };
         return link_line(placed, &pose(&placed.start, 1.0), &pose(&placed.end, -1.0), radius);
     }
-    let radii: Vec<f64> = run
-        .route
-        .iter()
-        .map(|Station::Corner(corner)| corner.bend_radius.unwrap_or(radius))
-        .collect();
+    let radii: Vec<f64> =
+        run.route.iter().map(|Station::Corner(corner)| corner.bend_radius.unwrap_or(radius)).collect();
     through_corners(placed, &radii, radius)
 }
 

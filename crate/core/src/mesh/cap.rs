@@ -24,7 +24,11 @@ pub(super) fn close(mesh: &mut Mesh, [outer, bore]: [(u32, usize); 2], faces: Fa
         } else {
             [corner(outer, out), corner(bore, inn + 1), corner(bore, inn)]
         };
-        if outer_next { out += 1 } else { inn += 1 }
+        if outer_next {
+            out += 1
+        } else {
+            inn += 1
+        }
         let [a, b, c] = triangle;
         mesh.indices.extend(match faces {
             Faces::Forward => [a, b, c],
