@@ -2,7 +2,8 @@
 //!
 //!     cargo run --release --example golden -- OUT TEXT...
 //!
-//! The texts are the given files (folders: every file in them) and the demo designs that ship. OUT gets `calls.json`,
+//! The texts are the given files (folders: every file in them), the demo designs that ship, and a made-up design of each
+//! kind of the danger zone. OUT gets `calls.json`,
 //! a list of `{ "text", "call", "args", "answer" | "refused" }`; `text` and `answer` name files beside it.
 
 use serde_json::{Value, json};
@@ -11,8 +12,10 @@ use std::path::{Path, PathBuf};
 use tubewright_core::design::Refusal;
 use tubewright_core::engine;
 use tubewright_core::mesh::Mesh;
+use tubewright_core::strategies::{KINDS, designs};
 
 const DEVIATIONS: [f64; 2] = [0.01, 0.05];
+const SEED: u64 = 3;
 
 type Fault = Box<dyn std::error::Error>;
 
@@ -23,13 +26,16 @@ fn main() -> Result<(), Fault> {
     let mut record = Record { folder, calls: Vec::new(), files: 0 };
     record.plain()?;
     for text in demos()? {
-        record.design(text)?;
+        record.design(text, &DEVIATIONS)?;
+    }
+    for made_up in designs(SEED, KINDS.len()) {
+        record.design(made_up.text, &[made_up.deviation])?;
     }
     for path in args {
         for file in files(&path)? {
             // The engine takes text; what is not UTF-8 never reaches it.
             if let Ok(text) = fs::read_to_string(&file) {
-                record.design(text)?;
+                record.design(text, &DEVIATIONS)?;
             }
         }
     }
@@ -52,8 +58,8 @@ impl Record {
         self.keep(None, "presets", json!([]), Ok(engine::presets().into()))
     }
 
-    /// Every call on one text.
-    fn design(&mut self, text: String) -> Result<(), Fault> {
+    /// Every call on one text; meshes at each of the deviations, files at the first.
+    fn design(&mut self, text: String, deviations: &[f64]) -> Result<(), Fault> {
         let file = self.write("text", text.as_bytes())?;
         let of = Some(file.as_str());
         self.keep(of, "normalise", json!([]), engine::normalise(&text).map(String::into_bytes))?;
@@ -63,16 +69,16 @@ impl Record {
         self.keep(of, "report", json!([]), report.clone().map(String::into_bytes))?;
         let report: Value = report.map_or(Value::Null, |text| serde_json::from_str(&text).unwrap_or_default());
         for run in listed(&report, "/runs").iter().filter_map(|run| run["name"].as_str()) {
-            for deviation in DEVIATIONS {
+            for &deviation in deviations {
                 let mesh = engine::tube_mesh(&text, run, deviation).map(|mesh| bytes(&mesh));
                 self.keep(of, "tubeMesh", json!([run, deviation]), mesh)?;
             }
             for kind in ["stl", "3mf"] {
-                self.file(of, &text, json!({ "kind": kind, "run": run, "deviation": 0.01 }))?;
+                self.file(of, &text, json!({ "kind": kind, "run": run, "deviation": deviations.first() }))?;
             }
         }
         for kind in ["3mf", "design", "all"] {
-            self.file(of, &text, json!({ "kind": kind, "deviation": 0.05 }))?;
+            self.file(of, &text, json!({ "kind": kind, "deviation": deviations.last() }))?;
         }
         for finding in listed(&report, "/findings").iter().filter(|finding| !finding["fix"].is_null()) {
             let patch = finding["fix"].to_string();

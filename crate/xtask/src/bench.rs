@@ -6,8 +6,7 @@
 use crate::engine_module::Effort;
 use crate::program::Program;
 use crate::step::{remark, step};
-use crate::test::native;
-use crate::{install, place, site};
+use crate::{install, native, place, site};
 use anyhow::{Context, Result, bail};
 use serde_json::{Map, Value};
 
@@ -30,7 +29,7 @@ pub fn bench() -> Result<()> {
         DESIGNS.iter().map(|name| place::at("crate/xtask/bench").join(name).with_extension("json")).map(text).collect();
     let native = step("native", "the engine as a native program, optimised", || {
         let args: Vec<&str> = [REPEATS].into_iter().chain(designs.iter().map(String::as_str)).collect();
-        answer(native("timing", &args).quietly()?)
+        answer(native::example("timing", &args).quietly()?)
     })?;
     let wasm = step("wasm", "the built engine under node", || {
         let script = place::at("crate/xtask/bench/wasm.mjs");

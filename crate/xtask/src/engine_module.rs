@@ -40,7 +40,7 @@ pub fn engine_module(effort: Effort) -> Result<PathBuf> {
         Effort::Quick => ("quick", &[][..]),
     };
     let compiled = step("compile", &format!("the engine to WebAssembly (profile {profile})"), || {
-        WasmRust::find()?.cargo_build().args(["--quiet", "--package", PACKAGE, "--profile", profile]).run()?;
+        WasmRust::find()?.cargo("build").args(["--quiet", "--package", PACKAGE, "--profile", profile]).run()?;
         Ok(wasm_rust::module(PACKAGE, profile))
     })?;
     let binaryen = place::at("crate/xtask/node");

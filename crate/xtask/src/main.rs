@@ -3,6 +3,8 @@
 mod bench;
 mod engine_module;
 mod install;
+mod native;
+mod parts;
 mod place;
 mod program;
 mod serve;
@@ -68,8 +70,8 @@ fn run(args: &[&str]) -> Result<()> {
             print!("{HELP}{}", test::help());
             Ok(())
         }
-        ["build"] => site::build(Effort::Shipped).map(|site| println!("built {}", site.display())),
-        ["build", "--quick"] => site::build(Effort::Quick).map(|site| println!("built {}", site.display())),
+        ["build"] => build(Effort::Shipped),
+        ["build", "--quick"] => build(Effort::Quick),
         ["serve", options @ ..] => serve::serve(options),
         ["bench"] => bench::bench(),
         ["lint"] => test::test(&["lint"]),
@@ -77,4 +79,10 @@ fn run(args: &[&str]) -> Result<()> {
         ["test", parts @ ..] => test::test(parts),
         [other, ..] => bail!("there is no `{other}`; this is what there is:\n{HELP}"),
     }
+}
+
+fn build(effort: Effort) -> Result<()> {
+    let built = site::build(effort)?;
+    println!("built {}", built.site.display());
+    Ok(())
 }

@@ -7,14 +7,22 @@ use anyhow::{Context, Result};
 use std::fs;
 use std::path::{Path, PathBuf};
 
-/// Builds `target/site/` and answers its place; does as little as what changed allows.
-pub fn build(effort: Effort) -> Result<PathBuf> {
+/// What a build leaves.
+pub struct Built {
+    /// The whole site.
+    pub site: PathBuf,
+    /// The folder that the engine's files came from, its types among them.
+    pub engine: PathBuf,
+}
+
+/// Builds `target/site/`; does as little as what changed allows.
+pub fn build(effort: Effort) -> Result<Built> {
     fs::create_dir_all(place::target(""))?;
     let lock = fs::File::create(place::target("xtask.lock"))?;
     lock.lock().context("cannot wait for another build to end")?;
     let engine = engine_module(effort)?;
     step("site", "page, engine and libraries into target/site", || assemble(&engine))?;
-    Ok(place::site())
+    Ok(Built { site: place::site(), engine })
 }
 
 fn assemble(engine: &Path) -> Result<()> {

@@ -1,6 +1,6 @@
 //! The sweep: made-up designs and what the engine makes of them, in a folder, for the judges of `tests/oracle`.
 
-use crate::test::native;
+use crate::native;
 use anyhow::{Context, Result, bail};
 use std::path::absolute;
 
@@ -18,5 +18,5 @@ pub fn sweep(options: &[&str]) -> Result<()> {
         }
     }
     let folder = folder.context("name a folder to write into: cargo xtask sweep OUT")?;
-    native("sweep", &[&folder.to_string_lossy(), count, seed]).run()
+    native::example("sweep", &[&folder.to_string_lossy(), count, seed]).run()
 }

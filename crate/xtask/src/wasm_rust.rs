@@ -55,8 +55,8 @@ impl WasmRust {
         Ok(Self::Debian)
     }
 
-    /// `cargo build` for wasm32 in a clean environment, output under `target/wasm`.
-    pub fn cargo_build(&self) -> Program {
+    /// Cargo's `task` for wasm32 in a clean environment, output under `target/wasm`.
+    pub fn cargo(&self, task: &str) -> Program {
         let mut command = match self {
             Self::AtHand => Command::new(std::env::var_os("CARGO").unwrap_or("cargo".into())),
             Self::Debian => debian_cargo(),
@@ -64,7 +64,7 @@ impl WasmRust {
         for key in ["RUSTFLAGS", "CARGO_ENCODED_RUSTFLAGS", "CARGO_BUILD_TARGET", "CARGO_TARGET_DIR"] {
             command.env_remove(key);
         }
-        command.arg("build");
+        command.arg(task);
         if matches!(self, Self::Debian) {
             command.arg("-Zbuild-std=std,panic_abort");
         }
