@@ -36,7 +36,7 @@ export function page(app, sheet) {
       <div class="form" id="form" tabindex="-1">${form(sheet)}</div>
       <div class="side">
         ${previewPanel(app.previewState())}
-        <p class="standing">${sheet.design.runs.length > 0 || problems.length > 0 ? mark(worst) : nothing} ${stands}
+        <p class="standing">${sheet.design.runs.length > 0 || problems.length > 0 ? mark(worst) : nothing} <span>${stands}</span>
           <a href="#result">See the result</a></p>
         <div class="answers" id="answers">
           ${section("result", "Result", nothing, html`${findingsList(sheet, problems, findings)} ${glance(sheet)}`)}

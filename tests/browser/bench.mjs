@@ -29,11 +29,11 @@ export function bench({ args = [] } = {}) {
 
   /**
    * Opens the page in a profile of its own, runs `work`, and fails on anything that the page must never do.
-   * `kept`: what the browser's storage holds beforehand. `quiet: false` where errors are what is tested.
+   * `kept`: what the browser's storage holds beforehand. `quiet: false` where errors are what is tested. `size: null` takes the window's own.
    */
   its.withPage = async (work, { size = [1440, 900], scheme = "light", kept = {}, quiet = true, prepare } = {}) => {
     const context = await its.browser.newContext({
-      viewport: { width: size[0], height: size[1] }, colorScheme: scheme, acceptDownloads: true,
+      viewport: size && { width: size[0], height: size[1] }, colorScheme: scheme, acceptDownloads: true,
     });
     const page = await context.newPage();
     const faults = [];

@@ -71,6 +71,23 @@ test("reordering keeps the focus on the button, and renaming through another's n
   });
 });
 
+test("arrow keys step a number by its quantity's step, ten with shift, and never out of its range", async () => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    const field = page.locator("#at-runs-0-bend_radius");
+    await field.fill("20");
+    for (const [keys, value] of [["ArrowUp", 20.5], ["Shift+ArrowUp", 25.5], ["ArrowDown", 25]]) {
+      await page.keyboard.press(keys);
+      assert.equal(await field.inputValue(), String(value));
+    }
+    await field.fill("0.25");
+    await page.keyboard.press("ArrowDown");
+    assert.equal(await field.inputValue(), "0.25", "a radius is never below 0");
+    await settled(page);
+    assert.equal((await keptDesign(page)).runs[0].bend_radius, 0.25);
+  });
+});
+
 test("a damaged state is set aside and said, never deleted", async () => {
   const damaged = '{"format":"tubewright-design","version":1,"ports":[{';
   await its.withPage(async (page) => {
