@@ -162,7 +162,7 @@ fn the_zip_holds_every_run_under_a_name_of_its_own() {
     for (index, name) in names.iter().enumerate() {
         assert_eq!(files[index * 2].1, export::stl(&mesh, name));
         let document = model(&files[index * 2 + 1].1);
-        assert_eq!(meshes(&roxmltree::Document::parse(&document).unwrap()), [mesh.clone()]);
+        assert_eq!(meshes(&roxmltree::Document::parse(&document).unwrap()), std::slice::from_ref(&mesh));
     }
     assert_eq!(files[12].1, b"{}\n");
     assert_eq!(bytes, export::zip("Puffin: all", "{}\n", &runs), "same design, same bytes");
