@@ -5,7 +5,8 @@
 //! OUT gets, for each design, the design, its report, and an STL and a 3MF file of each run that can be made, and
 //! `manifest.json`: `{ "cases": [ { "kind", "seed", "expect", "design", "canonical", "report", "runs": [ { "name", "made",
 //! "deviation", "stl", "3mf", "outer_diameter", "bore", "length_mm", "material_mm3", "known_length_mm" } ] } ] }`.
-//! File names are relative to OUT; those of a run that is not made are null.
+//! File names are relative to OUT; those of a run that is not made are null. The first designs' runs are listed once
+//! for each deviation of a series, so that a judge can see the error follow what was asked for.
 
 use serde_json::{Value, json};
 use std::fs;
@@ -14,6 +15,10 @@ use tubewright_core::engine;
 use tubewright_core::strategies::{Expect, Generated, designs};
 
 type Fault = Box<dyn std::error::Error>;
+
+/// How many of the first designs are meshed at each of [`SERIES`], mm.
+const IN_SERIES: usize = 18;
+const SERIES: [f64; 4] = [0.04, 0.02, 0.01, 0.005];
 
 fn main() -> Result<(), Fault> {
     let args: Vec<String> = std::env::args().skip(1).collect();
@@ -27,7 +32,8 @@ fn main() -> Result<(), Fault> {
     fs::create_dir_all(&folder)?;
     let mut cases = Vec::new();
     for (number, design) in designs(seed.parse()?, count.parse()?).iter().enumerate() {
-        let case = case(&folder, &format!("{:04}", number + 1), design)
+        let deviations: &[f64] = if number < IN_SERIES { &SERIES } else { &[design.deviation] };
+        let case = case(&folder, &format!("{:04}", number + 1), design, deviations)
             .map_err(|fault| format!("design {} ({}, seed {}): {fault}", number + 1, design.kind, design.seed))?;
         cases.push(case);
     }
@@ -38,25 +44,26 @@ fn main() -> Result<(), Fault> {
     Ok(())
 }
 
-fn case(folder: &Path, number: &str, design: &Generated) -> Result<Value, Fault> {
+fn case(folder: &Path, number: &str, design: &Generated, deviations: &[f64]) -> Result<Value, Fault> {
     let keep = |name: String, bytes: &[u8]| fs::write(folder.join(&name), bytes).map(|()| name);
     let canonical = engine::normalise(&design.text).map_err(|refusal| refusal.to_string())?;
     let report = engine::report(&design.text).map_err(|refusal| refusal.to_string())?;
     let (stated, found): (Value, Value) = (serde_json::from_str(&design.text)?, serde_json::from_str(&report)?);
     let mut runs = Vec::new();
-    for (place, entry) in found["runs"].as_array().into_iter().flatten().enumerate() {
+    let entries = found["runs"].as_array().into_iter().flatten().enumerate();
+    for ((place, entry), deviation) in entries.flat_map(|entry| deviations.iter().map(move |each| (entry, each))) {
         let (name, tube) = (&entry["name"], &stated["runs"][place]["tube"]);
         let mut run = json!({
-            "name": name, "made": entry["made"], "deviation": design.deviation, "stl": null, "3mf": null,
+            "name": name, "made": entry["made"], "deviation": deviation, "stl": null, "3mf": null,
             "outer_diameter": tube["outer_diameter"], "bore": tube["bore"],
             "length_mm": entry["length_mm"], "material_mm3": entry["material_mm3"],
             "known_length_mm": design.lengths.get(place).copied().flatten(),
         });
         if entry["made"] == true {
             for kind in ["stl", "3mf"] {
-                let request = json!({ "kind": kind, "run": name, "deviation": design.deviation }).to_string();
+                let request = json!({ "kind": kind, "run": name, "deviation": deviation }).to_string();
                 let bytes = engine::export_file(&design.text, &request).map_err(|refusal| refusal.to_string())?;
-                run[kind] = keep(format!("{number}-{}.{kind}", place + 1), &bytes)?.into();
+                run[kind] = keep(format!("{number}-{}.{kind}", runs.len() + 1), &bytes)?.into();
             }
         }
         runs.push(run);
