@@ -11,7 +11,7 @@ import { focusPlace, keepingFocus } from "./focus.js";
 import { Notices } from "./notices.js";
 import { Opening } from "./opening.js";
 import { page } from "./page.js";
-import { Preview } from "./preview/host.js";
+import { PreviewDesk } from "./preview/desk.js";
 import { nextTheme, themeInForce } from "./preview/theme.js";
 import { download } from "./result/download.js";
 import { FINENESS } from "./result/files.js";
@@ -19,7 +19,7 @@ import { standing } from "./result/findings.js";
 
 /** @import { Design } from "./design/types.js" */
 /** @import { EngineLink } from "./engine/link.js" */
-/** @import { Edition, Finding, Problem, Report, Scene } from "./engine/messages.js" */
+/** @import { Edition, Finding, Problem, Report } from "./engine/messages.js" */
 /** @import { Sheet } from "./form/sheet.js" */
 /** @import { FileRequest } from "./result/files.js" */
 
@@ -33,11 +33,7 @@ const REST = 1200;
 export class App {
   /** @type {Problem[]} */ problems = [];
   /** @type {Report | undefined} */ report;
-  /** @type {string | undefined} */ sceneText;
-  /** @type {{ text: string, scene: Scene } | undefined} */ #scene;
   /** @type {string | null} */ selected = null;
-  /** @type {string | undefined} */ trouble;
-  drawn = false;
   deviation = FINENESS[0].deviation;
   hint = "";
   spoken = "";
@@ -62,13 +58,13 @@ export class App {
     this.store = new Store(design);
     this.opening = new Opening(this, previous);
     this.notices = new Notices(() => this.redraw());
-    this.preview = new Preview((trouble) => this.#previewTrouble(trouble), this.redraw);
+    this.preview = new PreviewDesk(this);
   }
 
   start() {
     this.store.onChange(() => this.#changed());
     onOtherTab((design) => this.#changedElsewhere(design));
-    this.preview.setTheme(themeInForce());
+    this.preview.solid.setTheme(themeInForce());
     this.root.replaceChildren();
     this.opening.listenForDrops();
     addEventListener("keydown", (event) => this.#undoKey(event));
@@ -108,7 +104,7 @@ export class App {
    */
   take(answer) {
     // A mesh of an overtaken edition is still the newest that there is of its run; the rest of it is dropped.
-    if (answer.kind === "mesh") return this.preview.setTube(answer.run, answer);
+    if (answer.kind === "mesh") return this.preview.solid.setTube(answer.run, answer);
     if (answer.edition !== this.link.edition) return;
     if (answer.kind === "problems") {
       this.problems = answer.problems;
@@ -119,9 +115,7 @@ export class App {
       if (!answer.report.runs.some((run) => run.name === this.selected)) this.selected = null;
       this.#hasAnswered(answer.edition);
     } else if (answer.kind === "scene") {
-      if (this.sceneText !== answer.scene) this.preview.setScene(answer.scene);
-      this.sceneText = answer.scene;
-      this.preview.keepOnly(this.report?.runs.filter((run) => run.made).map((run) => run.name) ?? []);
+      this.preview.take(answer.scene, this.report?.runs.filter((run) => run.made).map((run) => run.name) ?? []);
     } else if (answer.kind === "noMesh") {
       this.say(`mesh ${answer.run}`, { kind: "trouble", text: `${answer.run}: ${answer.message}` });
     } else if (answer.kind === "sameMesh") this.say(`mesh ${answer.run}`, undefined);
@@ -142,7 +136,7 @@ export class App {
   }
 
   themeChanged() {
-    this.preview.setTheme(themeInForce());
+    this.preview.solid.setTheme(themeInForce());
     this.redraw();
   }
 
@@ -154,7 +148,7 @@ export class App {
   /** The next design is another one: nothing of it is selected, and the preview is fitted to it. */
   anotherDesign() {
     this.selected = null;
-    this.preview.fitNext();
+    this.preview.solid.fitNext();
   }
 
   /** @param {FileRequest} request */
@@ -180,23 +174,6 @@ export class App {
     this.hint = hint;
     this.redraw();
   };
-
-  previewState() {
-    return {
-      preview: this.preview,
-      scene: this.drawn || this.trouble ? this.#readScene() : undefined,
-      drawn: this.drawn || this.trouble !== undefined,
-      trouble: this.trouble,
-      words: this.#previewWords(),
-      stale: this.problems.length > 0 && this.report !== undefined,
-      selected: this.selected,
-      setDrawn: (/** @type {boolean} */ drawn) => {
-        this.drawn = drawn;
-        this.redraw();
-      },
-      redraw: this.redraw,
-    };
-  }
 
   filesState() {
     return {
@@ -319,7 +296,7 @@ export class App {
   #select(run) {
     if (this.selected === run) return;
     this.selected = run;
-    this.preview.setSelected(run);
+    this.preview.solid.setSelected(run);
     this.redraw();
   }
 
@@ -330,22 +307,6 @@ export class App {
       text: "This design was changed in another tab. The tab that changes something last is the one that is kept.",
       action: { label: "Show the other tab's", run: () => this.opening.replace(design) },
     });
-  }
-
-  /** @param {string | undefined} trouble */
-  #previewTrouble(trouble) {
-    this.trouble = trouble;
-    this.redraw();
-  }
-
-  #readScene() {
-    if (this.sceneText === undefined) return undefined;
-    if (this.#scene?.text !== this.sceneText) this.#scene = { text: this.sceneText, scene: JSON.parse(this.sceneText) };
-    return this.#scene.scene;
-  }
-
-  #previewWords() {
-    return this.preview.description || standing(this.store.design, this.problems, this.findings);
   }
 }
 

@@ -44,7 +44,7 @@ async function start() {
   const fault = await view;
   // The form is painted first: making the view holds the page up for as long as the graphics take to start.
   await new Promise((painted) => requestAnimationFrame(() => setTimeout(painted, 0)));
-  app.preview.open((canvas) => {
+  app.preview.solid.open((canvas) => {
     if (fault) throw fault;
     return new View(canvas);
   });

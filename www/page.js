@@ -35,7 +35,7 @@ export function page(app, sheet) {
     <main class="bench" @focusin=${app.focused}>
       <div class="form" id="form" tabindex="-1">${form(sheet)}</div>
       <div class="side">
-        ${previewPanel(app.previewState())}
+        ${previewPanel(app.preview.state())}
         <p class="standing">${sheet.design.runs.length > 0 || problems.length > 0 ? mark(worst) : nothing} <span>${stands}</span>
           <a href="#result">See the result</a></p>
         <div class="answers" id="answers">
