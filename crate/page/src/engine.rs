@@ -3,43 +3,55 @@
 //! A refused call throws an `Error` with a plain `message` and, as `path`, a JSON Pointer (RFC 6901) to what was wrong.
 //! A thrown `Error` without `path` means that the engine itself gave way: its instance must be replaced by a new one.
 
-use js_sys::{Error, Float32Array, Object, Reflect, Uint32Array};
-use tubewright_core::design::Refusal;
+use js_sys::{Error, Float32Array, JsString, Object, Reflect, Uint32Array};
+use serde_json::json;
+use tubewright_core::design::{LONGEST_TEXT, Refusal, too_long};
 use tubewright_core::engine;
 use wasm_bindgen::prelude::*;
 
+#[wasm_bindgen]
+extern "C" {
+    /// A string that is still JavaScript's: a huge one is refused before it is copied, for memory never shrinks again.
+    #[wasm_bindgen(extends = JsString, typescript_type = "string")]
+    pub type Text;
+}
+
 /// The same design as canonical JSON text: defaults filled in, keys in order.
 #[wasm_bindgen]
-pub fn normalise(text: &str) -> Result<String, Error> {
-    engine::normalise(text).map_err(thrown)
+pub fn normalise(text: Text) -> Result<String, Error> {
+    read(&text).and_then(|text| engine::normalise(&text)).map_err(thrown)
 }
 
 /// Everything that makes the text no design: a JSON list of `{ "path", "message" }`, empty for a design.
 #[wasm_bindgen]
-pub fn problems(text: &str) -> String {
-    engine::problems(text)
+pub fn problems(text: Text) -> String {
+    match read(&text) {
+        Ok(text) => engine::problems(&text),
+        Err(refusal) => json!([{ "path": refusal.path, "message": refusal.message }]).to_string(),
+    }
 }
 
 /// Lengths, volumes, mass, bounds and bend table of each run, totals, and the findings, as JSON text.
 #[wasm_bindgen]
-pub fn report(text: &str) -> Result<String, Error> {
-    engine::report(text).map_err(thrown)
+pub fn report(text: Text) -> Result<String, Error> {
+    read(&text).and_then(|text| engine::report(&text)).map_err(thrown)
 }
 
 /// What there is to draw besides the tubes' meshes, as JSON text.
 #[wasm_bindgen]
-pub fn scene(text: &str) -> Result<String, Error> {
-    engine::scene(text).map_err(thrown)
+pub fn scene(text: Text) -> Result<String, Error> {
+    read(&text).and_then(|text| engine::scene(&text)).map_err(thrown)
 }
 
 /// The triangles of one run, mm, outward, closed, within `deviation` mm of the exact skin.
 #[wasm_bindgen(js_name = tubeMesh, unchecked_return_type = "{ positions: Float32Array; indices: Uint32Array }")]
 pub fn tube_mesh(
-    text: &str,
-    #[wasm_bindgen(js_name = runName)] run_name: &str,
+    text: Text,
+    #[wasm_bindgen(js_name = runName)] run_name: Text,
     deviation: f64,
 ) -> Result<Object, Error> {
-    let mesh = engine::tube_mesh(text, run_name, deviation).map_err(thrown)?;
+    let mesh = both(&text, &run_name).and_then(|(text, run)| engine::tube_mesh(&text, &run, deviation));
+    let mesh = mesh.map_err(thrown)?;
     let object = Object::new();
     set(&object, "positions", &Float32Array::from(mesh.positions.as_slice()));
     set(&object, "indices", &Uint32Array::from(mesh.indices.as_slice()));
@@ -48,20 +60,20 @@ pub fn tube_mesh(
 
 /// The bytes of the file that the JSON text `request` asks for.
 #[wasm_bindgen(js_name = exportFile)]
-pub fn export_file(text: &str, request: &str) -> Result<Vec<u8>, Error> {
-    engine::export_file(text, request).map_err(thrown)
+pub fn export_file(text: Text, request: Text) -> Result<Vec<u8>, Error> {
+    both(&text, &request).and_then(|(text, request)| engine::export_file(&text, &request)).map_err(thrown)
 }
 
 /// A safe name for that file.
 #[wasm_bindgen(js_name = fileName)]
-pub fn file_name(text: &str, request: &str) -> Result<String, Error> {
-    engine::file_name(text, request).map_err(thrown)
+pub fn file_name(text: Text, request: Text) -> Result<String, Error> {
+    both(&text, &request).and_then(|(text, request)| engine::file_name(&text, &request)).map_err(thrown)
 }
 
 /// The design after a JSON Patch (RFC 6902), as canonical text.
 #[wasm_bindgen]
-pub fn apply(text: &str, patch: &str) -> Result<String, Error> {
-    engine::apply(text, patch).map_err(thrown)
+pub fn apply(text: Text, patch: Text) -> Result<String, Error> {
+    both(&text, &patch).and_then(|(text, patch)| engine::apply(&text, &patch)).map_err(thrown)
 }
 
 /// The words and ranges that the form is made of, as JSON text.
@@ -84,6 +96,23 @@ fn start() {
         error.set_name("EngineFault");
         wasm_bindgen::throw_val(error.into());
     }));
+}
+
+fn both(text: &Text, other: &Text) -> Result<(String, String), Refusal> {
+    Ok((read(text)?, read(other)?))
+}
+
+fn read(text: &Text) -> Result<String, Refusal> {
+    let not_text = || Refusal::at("", "The engine was given something that is not text.");
+    if !text.is_string() {
+        return Err(not_text());
+    }
+    // Each of JavaScript's units of two bytes takes at least one byte in UTF-8.
+    let units = text.length() as usize;
+    if units > LONGEST_TEXT {
+        return Err(too_long(units));
+    }
+    text.as_string().ok_or_else(not_text)
 }
 
 fn thrown(refusal: Refusal) -> Error {

@@ -14,7 +14,7 @@ mod writer;
 
 pub use canonical::canonical;
 pub use model::*;
-pub use node::LONGEST_TEXT;
+pub use node::{LONGEST_TEXT, too_long};
 pub use parse::{FORMAT, VERSION, parse, problems};
 pub use patch::patched;
 pub use refusal::Refusal;

@@ -30,16 +30,16 @@ pub(super) enum Node {
     Object { entries: Vec<(String, Node)>, count: usize },
 }
 
+/// The refusal of a text of that many bytes, for those who can tell its length before they have it.
+pub fn too_long(bytes: usize) -> Refusal {
+    let mebibytes = bytes as f64 / (1024.0 * 1024.0);
+    Refusal::at("", format!("The text has {mebibytes:.1} MiB; a design has at most 16 MiB. Is it another kind of file?"))
+}
+
 /// Reads a whole text. Refused: a text too long or too deep, one that is not JSON, a key given twice.
 pub(super) fn read(text: &str) -> Result<Node, Refusal> {
     if text.len() > LONGEST_TEXT {
-        return Err(Refusal::at(
-            "",
-            format!(
-                "The text has {:.1} MiB; a design has at most 16 MiB. Is it another kind of file?",
-                text.len() as f64 / (1024.0 * 1024.0)
-            ),
-        ));
+        return Err(too_long(text.len()));
     }
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     if text.trim().is_empty() {
