@@ -20,6 +20,8 @@ struct Measured {
     wasm: Value,
     /// By deviation: library, design, numbers.
     libraries: Map<String, Value>,
+    /// The page in a browser, from a warm server.
+    page: Value,
 }
 
 /// Measures, prints the table, and is an error when a figure that the project promises is missed.
@@ -44,7 +46,13 @@ pub fn bench() -> Result<()> {
         }
         Ok(table)
     })?;
-    let measured = Measured { native, wasm, libraries };
+    let page = step("page", "the page in headless Chromium until it is usable", || {
+        let tests = place::at("tests/browser");
+        install::npm(&tests)?;
+        let script = install::node().args([tests.join("usable.mjs")]).within(place::root());
+        answer(script.env("CHROMIUM", install::chromium()?).quietly()?)
+    })?;
+    let measured = Measured { native, wasm, libraries, page };
     measured.print();
     measured.judge()
 }
@@ -83,7 +91,7 @@ impl Measured {
         }
     }
 
-    /// The promised figures, all about the desk tube at 0.01 mm.
+    /// The promised figures: of the desk tube at 0.01 mm, and of the page.
     fn judge(&self) -> Result<()> {
         let desk = &self.wasm["desk"]["0.01"];
         let of = |key: &str| desk[key].as_f64().unwrap_or(f64::NAN);
@@ -100,8 +108,9 @@ impl Measured {
             Figure::at_most("triangles", of("triangles"), 55_000.0),
             Figure::at_most("volume error, relative", of("volume_error"), 1e-5),
             Figure::at_most("growth of WebAssembly's memory, MiB", of("growth_mib"), 20.0),
+            Figure::at_most("page usable after, ms", self.page["usable_ms"].as_f64().unwrap_or(f64::NAN), 1500.0),
         ];
-        println!("\nfigures promised for the desk tube at 0.01 mm");
+        println!("\nfigures promised for the desk tube at 0.01 mm and the page");
         let missed = figures.iter().filter(|figure| !figure.said()).count();
         println!("{} passed, {missed} failed", figures.len() - missed);
         match missed {
