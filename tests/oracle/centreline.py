@@ -45,7 +45,7 @@ class Centreline:
 
     @property
     def length(self):
-        return sum(piece.length for piece in self.pieces)
+        return self.pieces[-1].from_ + self.pieces[-1].length if self.pieces else 0.0
 
     def at(self, s):
         """Points and unit tangents at arc lengths `s` along the whole curve."""
@@ -53,8 +53,8 @@ class Centreline:
         point, tangent = np.empty(s.shape + (3,)), np.empty(s.shape + (3,))
         starts = np.array([piece.from_ for piece in self.pieces])
         which = np.clip(np.searchsorted(starts, s, side="right") - 1, 0, None)
-        for index, piece in enumerate(self.pieces):
-            here = which == index
+        for index in np.unique(which):
+            here, piece = which == index, self.pieces[index]
             point[here], tangent[here] = piece.at(s[here] - piece.from_)
         return point, tangent
 
@@ -175,7 +175,11 @@ def linked(start, finish, radius, hint):
         pen.straight(straight)
         pen.arc(normal2, angle2, radius)
         lines.append(arrive(merged(pen, np.linalg.norm(finish.face - finish.free)), finish))
-    return lines
+    # A straight of no length can point anywhere between two arcs of one circle: one curve all the same.
+    marks = [line.at(np.linspace(0, line.length, 24))[0] for line in lines]
+    new = [not any(np.abs(marks[i] - other).max() < 1e-6 * (1 + lines[i].length) for other in marks[:i])
+           for i in range(len(lines))]
+    return [line for line, kept in zip(lines, new) if kept]
 
 
 def through_corners(start, finish, corners, radius):
@@ -271,5 +275,7 @@ def between(a, b):
 def unit(v):
     v = np.array(v, float)
     largest = np.max(np.abs(v))
-    v = v / largest if largest > 0 else v
+    if not largest > 0:
+        raise NoCentreline("two points in one leave no direction")
+    v = v / largest
     return v / np.linalg.norm(v)

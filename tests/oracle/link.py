@@ -187,7 +187,7 @@ def plane_links(start, direction, finish, arrival, radius, hint):
     across = np.cross(direction, gap) if np.linalg.norm(np.cross(direction, gap)) > 1e-9 * np.linalg.norm(gap) \
         else np.cross(direction, arrival)
     if np.linalg.norm(across) < 1e-12:
-        across = np.cross(direction, np.eye(3)[np.argmin(abs(direction))] if hint is None else hint)
+        across = np.cross(direction, aside_of(direction, hint))
     k = across / np.linalg.norm(across)
     if abs(k @ arrival) > 1e-12 or abs(k @ gap) > 1e-9 * (np.linalg.norm(gap) + radius):
         return
@@ -225,14 +225,23 @@ def half_turn_links(start, direction, finish, arrival, radius, hint):
     if straight < 0 or size > 4 * radius:
         return
     if size < 1e-12:
-        free = np.eye(3)[np.argmin(abs(direction))] if hint is None else hint
-        aside = free - (free @ direction) * direction
+        aside = aside_of(direction, hint)
     along = aside / np.linalg.norm(aside)
     # The centres' offsets add up to half the way aside.
     half = size / (4 * radius)
     for side in (1, -1):
         up = side * np.sqrt(1 - half * half) * np.cross(direction, along)
         yield [(half * along + up, np.pi), float(straight), (half * along - up, np.pi)]
+
+
+def aside_of(direction, hint):
+    """A vector across `direction`, towards `hint` where that says anything."""
+    for free in (hint, np.eye(3)[np.argmin(abs(direction))]):
+        if free is not None:
+            aside = free - (free @ direction) * direction
+            if np.linalg.norm(aside) > 1e-6 * np.linalg.norm(free):
+                return aside
+    raise ValueError("no direction")
 
 
 def rest(angle):

@@ -41,7 +41,7 @@ def bend_table_faults(table, line):
         faults.append("bend_table: a rotation outside -180..180")
     if any(not row[0] >= 0 for row in rows):
         faults.append("bend_table: a straight below 0")
-    mine, theirs = without_tiny(line.bend_table()), without_tiny(rows)
+    mine, theirs = plain(line.bend_table()), plain(rows)
     if len(mine) != len(theirs):
         return faults + [f"bend_table: {len(theirs)} rows, exact {len(mine)}"]
     for index, (got, exact) in enumerate(zip(theirs, mine)):
@@ -56,18 +56,23 @@ def bend_table_faults(table, line):
     return faults + walk_faults(rows, line)
 
 
-def without_tiny(rows):
-    """Rows without those that bend by nothing; their straights are passed on."""
+def plain(rows):
+    """Rows without those that bend by nothing, their straights passed on, and with bends of one circle as one."""
     kept, straight, skipped = [], 0.0, False
     for row in rows[:-1]:
         straight += row[0]
         if row[2] <= NO_BEND:
             straight += np.radians(row[2]) * row[3]
             skipped = True
-            continue
-        # After a skipped bend the rotation counts from another plane than the row's own.
-        kept.append((straight, np.nan if skipped and kept else (row[1] if kept else 0.0), *row[2:]))
-        straight, skipped = 0.0, False
+        elif kept and straight < 1e-7 and abs(row[1]) < 1e-6 and row[3] == kept[-1][3] and not skipped:
+            # Two bends of one circle are one bend.
+            kept[-1] = (*kept[-1][:2], kept[-1][2] + row[2], row[3])
+            straight = 0.0
+        else:
+            # After a skipped bend the rotation counts from another plane than the row's own.
+            rotation = np.nan if skipped else row[1]
+            kept.append((straight, rotation if kept else 0.0, *row[2:]))
+            straight, skipped = 0.0, False
     return kept + [(straight + rows[-1][0], 0.0, 0.0, 0.0)] if rows else []
 
 

@@ -13,9 +13,16 @@ EULER, GENUS = 0, 1
 
 
 def welded(triangles):
-    """Corners and faces of a triangle soup: corners are one where their coordinates are the same to the bit."""
-    corners, index = np.unique(np.ascontiguousarray(triangles.reshape(-1, 3)), axis=0, return_inverse=True)
-    return corners, index.reshape(-1, 3)
+    """Corners and faces of a triangle soup: corners are one where their coordinates are the same to the bit.
+
+    Corners keep the order in which they first appear, so that neighbours in space stay neighbours in the list.
+    """
+    points = np.ascontiguousarray(triangles.reshape(-1, 3) + np.float32(0))
+    _, first, index = np.unique(points.view("V12").ravel(), return_index=True, return_inverse=True)
+    rank = np.empty(len(first), np.int64)
+    order = np.argsort(first)
+    rank[order] = np.arange(len(first))
+    return points[first[order]], rank[index].reshape(-1, 3)
 
 
 def by_trimesh(corners, faces):

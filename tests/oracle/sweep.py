@@ -9,12 +9,12 @@ from pathlib import Path
 import numpy as np
 
 import deviation
+import existence
 import numbers_of_report
 import solids
 import stl
 import three_mf
-from centreline import NoCentreline, run_centrelines
-from skin import Skin
+from centreline import NoCentreline
 
 SKIN_SAMPLES = 12_000
 
@@ -46,59 +46,61 @@ def judge_all(folder, workers=2):
 
 def judge_case(job):
     folder, case = Path(job[0]), job[1]
-    design = json.loads((folder / case["design"]).read_text())
-    report = json.loads((folder / case["report"]).read_text())
-    return [judge_run(folder, case, design, report, made) for made in case["runs"]]
+    stated, design, report = (json.loads((folder / case[key]).read_text()) for key in ("design", "canonical", "report"))
+    verdicts = [judge_run(folder, case, design, report, made) for made in case["runs"]]
+    verdicts[0].add("canonical", changed(stated, design))
+    return verdicts
+
+
+def changed(stated, canonical, place=""):
+    """What the canonical text changes of what was stated; what it adds are defaults."""
+    if isinstance(stated, dict) and isinstance(canonical, dict):
+        pairs = [(key, stated[key], canonical.get(key)) for key in stated]
+    elif isinstance(stated, list) and isinstance(canonical, list) and len(stated) == len(canonical):
+        pairs = [(index, *pair) for index, pair in enumerate(zip(stated, canonical))]
+    else:
+        # A preset's name stands for the whole object of that name.
+        same = stated == canonical or isinstance(canonical, dict) and stated == canonical.get("name")
+        return [] if same else [f"{place}: {stated} became {canonical}"]
+    return [fault for key, a, b in pairs for fault in changed(a, b, f"{place}/{key}")]
 
 
 def judge_run(folder, case, design, report, made):
     run = next(run for run in design["runs"] if run["name"] == made["name"])
     entry = next(entry for entry in report["runs"] if entry["name"] == made["name"])
     verdict = Verdict(case["design"], case["kind"], made["name"], entry["made"])
-    rng = np.random.default_rng(zlib.crc32(case["design"].encode()))
-    try:
-        skin = nearest_skin(design, run, entry)
-    except (NoCentreline, ValueError) as reason:
-        if entry["made"]:
-            verdict.add("existence", [f"made, though there is no such tube: {reason}"])
-        return verdict
+    verdict.add("existence", existence.faults_of(case, design, run, entry, report, made is case["runs"][0]))
     if not entry["made"]:
-        verdict.measured["stops"] = [f["code"] for f in report["findings"] if is_stop(f, made["name"])]
-        if not verdict.measured["stops"]:
-            verdict.add("existence", ["not made, and no finding says why"])
         return verdict
+    try:
+        skin = existence.skin_of(design, run, entry)
+    except (NoCentreline, ValueError) as reason:
+        verdict.add("existence", [f"made, though there is no such tube: {reason}"])
+        return verdict
+    known = made.get("known_length_mm")
+    if known and abs(known - skin.line.length) > 1e-9 * known:
+        verdict.add("existence", [f"the independent centreline has {skin.line.length} mm, closed form {known}"])
     verdict.add("report", numbers_of_report.faults_of(run, entry, design, skin))
     gap = skin.own_gap()
-    if gap < -made["deviation"] and not any(is_stop(f, made["name"], "meets_itself") for f in report["findings"]):
+    # What lies in a fitting is told as meeting that fitting.
+    told = {f["code"] for f in report["findings"] if f["severity"] == "stop" and f["run"] == made["name"]}
+    if gap < -made["deviation"] and not told & {"meets_itself", "meets_fitting"}:
         verdict.add("existence", [f"runs through itself by {-gap} mm, and no finding says so"])
+    judge_files(verdict, folder, made, skin, gap > made["deviation"])
+    return verdict
+
+
+def judge_files(verdict, folder, made, skin, clear):
     if not made.get("stl") or not made.get("3mf"):
         verdict.add("existence", ["made, but no file of it was written"])
-        return verdict
+        return
     triangles, faults = stl.read((folder / made["stl"]).read_bytes())
     verdict.add("stl", faults)
     if not faults:
         corners, faces = solids.welded(triangles)
-        judge_mesh(verdict, corners, faces, skin, made["deviation"], rng, gap > made["deviation"])
+        rng = np.random.default_rng(zlib.crc32(made["stl"].encode()))
+        judge_mesh(verdict, corners, faces, skin, made["deviation"], rng, clear)
         judge_three_mf(verdict, (folder / made["3mf"]).read_bytes(), made["name"], triangles)
-    return verdict
-
-
-def nearest_skin(design, run, entry):
-    """The exact skin; of several as short, the one whose box is the report's."""
-    hint = None
-    if entry["made"]:
-        points = np.array(entry["points_mm"])
-        hint = np.ptp(points, axis=0) if len(points) < 3 else points[1:-1].mean(axis=0) - points[0]
-        hint = hint if np.linalg.norm(hint) > 0 else None
-    skins = [Skin(line, run) for line in run_centrelines(design, run, hint)]
-    if len(skins) == 1 or not entry["made"]:
-        return skins[0]
-    stated = [entry["bounds_mm"]["min"], entry["bounds_mm"]["max"]]
-    return min(skins, key=lambda skin: np.abs(np.array(skin.bounds()) - stated).max())
-
-
-def is_stop(finding, run, code=None):
-    return finding["severity"] == "stop" and finding["run"] == run and code in (None, finding["code"])
 
 
 def judge_mesh(verdict, corners, faces, skin, allowed, rng, clear=True):

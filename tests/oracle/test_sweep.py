@@ -16,9 +16,9 @@ def test_enough_designs_are_judged(verdicts):
     assert len({verdict.kind for verdict in made(verdicts)}) >= 8
 
 
-@pytest.mark.parametrize("question", ["existence", "report", "stl", "solid", "crossing", "deviation", "3mf"])
+@pytest.mark.parametrize("question", ["canonical", "existence", "report", "stl", "solid", "crossing", "deviation", "3mf"])
 def test_no_judge_finds_a_fault(verdicts, question):
-    """existence: made where it exists, else a finding says why. report: numbers. solid: trimesh and manifold3d.
+    """canonical: nothing stated is changed. existence: made where it exists, else a finding says why. report: numbers. solid: trimesh and manifold3d.
     crossing: CGAL, and no face without area. deviation: dense samples both ways. 3mf: lib3mf, strict."""
     faults = [f"{verdict.case} ({verdict.run}): {fault}"
               for verdict in sorted(verdicts, key=lambda verdict: verdict.case)
