@@ -33,7 +33,10 @@ pub(super) enum Node {
 /// The refusal of a text of that many bytes, for those who can tell its length before they have it.
 pub fn too_long(bytes: usize) -> Refusal {
     let mebibytes = bytes as f64 / (1024.0 * 1024.0);
-    Refusal::at("", format!("The text has {mebibytes:.1} MiB; a design has at most 16 MiB. Is it another kind of file?"))
+    Refusal::at(
+        "",
+        format!("The text has {mebibytes:.1} MiB; a design has at most 16 MiB. Is it another kind of file?"),
+    )
 }
 
 /// Reads a whole text. Refused: a text too long or too deep, one that is not JSON, a key given twice.
