@@ -7,6 +7,8 @@ use std::path::Path;
 use std::process::{Command, Output, Stdio};
 use std::time::{Duration, Instant};
 
+const LONGEST_LINE: usize = 160;
+
 /// A call of another program.
 pub struct Program {
     command: Command,
@@ -80,7 +82,12 @@ impl Program {
         let path = Path::new(self.command.get_program());
         let name = path.file_name().unwrap_or_default().to_string_lossy().into_owned();
         let args = self.command.get_args().map(|arg| arg.to_string_lossy().into_owned());
-        std::iter::once(name).chain(args).collect::<Vec<_>>().join(" ")
+        let line = std::iter::once(name).chain(args).collect::<Vec<_>>().join(" ");
+        // A list of files says nothing that the first of them does not.
+        match line.char_indices().nth(LONGEST_LINE) {
+            Some((end, _)) => format!("{} ...", &line[..end]),
+            None => line,
+        }
     }
 
     fn missing(&self, fault: std::io::Error) -> anyhow::Error {
