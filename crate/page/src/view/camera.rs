@@ -90,6 +90,12 @@ pub struct Camera {
     height: f64,
 }
 
+impl Default for Camera {
+    fn default() -> Self {
+        Self::new()
+    }
+}
+
 impl Camera {
     /// An eye at the corner, on the datum, with no picture yet.
     pub fn new() -> Self {

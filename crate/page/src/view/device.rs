@@ -52,6 +52,7 @@ impl Device {
             return Err("the graphics context is lost".to_string());
         }
         let low = three_d::context::Context::from_webgl2_context(context.clone());
+        #[expect(clippy::arc_with_non_send_sync, reason = "three-d asks for an Arc on one thread too")]
         let context = Context::from_gl_context(Arc::new(low)).map_err(|fault| fault.to_string())?;
         let solid = Solid::new(&context)?;
         let pen = Pen::new(&context)?;

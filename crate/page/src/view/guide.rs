@@ -12,7 +12,7 @@ pub struct Guide {
     lengths: Vec<f64>,
     /// Arc length at which each segment starts, and the whole length at the end.
     starts: Vec<f64>,
-    /// Unit tangent at each point: the mean of the segments that meet there.
+    /// Unit tangent at each point.
     tangents: Vec<Vec3>,
     /// Farthest that a point of this tube's skin can be from its centreline.
     reach: f64,
@@ -55,8 +55,15 @@ impl Guide {
         let last = directions.len() - 1;
         let tangents = (0..kept.len())
             .map(|point| {
-                let (before, after) = (directions[point.saturating_sub(1)], directions[point.min(last)]);
-                (before + after).try_normalize(1e-9).unwrap_or(after)
+                let (before, after) = (point.saturating_sub(1), point.min(last));
+                // Beside a chord of an arc a much longer segment is a straight, and the tangent there is its own.
+                if lengths[before] > 3.0 * lengths[after] {
+                    return directions[before];
+                }
+                if lengths[after] > 3.0 * lengths[before] {
+                    return directions[after];
+                }
+                (directions[before] + directions[after]).try_normalize(1e-9).unwrap_or(directions[after])
             })
             .collect();
         Some(Self { points: kept, directions, lengths, starts, tangents, reach: 0.55 * outer_diameter + 0.2 })

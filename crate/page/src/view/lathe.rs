@@ -25,7 +25,7 @@ impl Body {
         for step in profile.windows(2) {
             let (rise, run) = (step[1][0] - step[0][0], step[1][1] - step[0][1]);
             let slope = (rise * rise + run * run).sqrt();
-            if !(slope > 1e-9) {
+            if slope <= 1e-9 {
                 continue;
             }
             let first = self.points.len() as u32;

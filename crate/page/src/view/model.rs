@@ -56,6 +56,12 @@ pub struct Model {
     fitted_once: bool,
 }
 
+impl Default for Model {
+    fn default() -> Self {
+        Self::new()
+    }
+}
+
 impl Model {
     /// An empty scene, light, seen from the corner.
     pub fn new() -> Self {
@@ -96,7 +102,8 @@ impl Model {
         self.marks_stamp = stamp;
         self.balls = self.scene.balls();
         self.grid = Grid::of(&self.balls);
-        if !self.placed_by_hand && !(self.fitted_once && self.camera.fits(&self.framed())) {
+        let settled = self.placed_by_hand || (self.fitted_once && self.camera.fits(&self.framed()));
+        if !settled {
             self.fit();
         }
         self.dirty = true;

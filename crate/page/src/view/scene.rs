@@ -104,6 +104,10 @@ pub struct Run {
 impl Scene {
     /// Reads a scene. The error says in plain words what is wrong with it.
     pub fn read(text: &str) -> Result<Self, String> {
+        // A list would pass for an object with its members in order.
+        if !text.trim_start().starts_with('{') {
+            return Err("the scene cannot be read: it is no JSON object".to_string());
+        }
         let scene: Self = serde_json::from_str(text).map_err(|fault| format!("the scene cannot be read: {fault}"))?;
         let bad = scene.numbers().find(|number| !number.is_finite() || number.abs() > LARGEST);
         match bad {

@@ -93,7 +93,7 @@ fn a_fit_shows_everything_and_fills_the_picture() {
     for side in SIDES {
         let mut camera = camera(side);
         let balls = cloud();
-        assert!(!camera.fits(&[Ball { centre: Vec3::new(1e4, 0.0, 1e4), radius: 1.0 }]) );
+        assert!(!camera.fits(&[Ball { centre: Vec3::new(1e4, 0.0, 1e4), radius: 1.0 }]));
         camera.fit(&balls);
         assert!(camera.fits(&balls));
         let edges = balls.iter().flat_map(|ball| {

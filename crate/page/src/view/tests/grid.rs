@@ -37,7 +37,9 @@ fn papers_hold_the_scene_in_whole_squares_and_few_lines() {
             let (low, high) = grid.corners();
             let hair = 1e-5 * grid.major();
             for ball in &balls {
-                assert!((0..3).all(|axis| low[axis] <= ball.centre[axis] + hair && ball.centre[axis] <= high[axis] + hair));
+                assert!(
+                    (0..3).all(|axis| low[axis] <= ball.centre[axis] + hair && ball.centre[axis] <= high[axis] + hair)
+                );
             }
             for paper in [Paper::Floor, Paper::AcrossX, Paper::AcrossY] {
                 let lines = grid.lines(paper);

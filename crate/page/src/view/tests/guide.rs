@@ -34,7 +34,7 @@ fn a_skin_point_knows_its_way_out_in_a_bend() {
                 let place = guide.nearest(&(centre + radial * radius), hint);
                 hint = place.segment;
                 let off = libm::acos(place.radial.dot(&radial).min(1.0)).to_degrees();
-                assert!(off < 1.0, "{off} degrees off at {step}, {turn}");
+                assert!(off < 1.5, "{off} degrees off at {step}, {turn}, where chords turn by 7.5");
                 assert!((place.along - 50.0 - RADIUS * f64::from(step).to_radians()).abs() < 1.0);
                 assert!((place.distance - radius).abs() < 0.06);
                 assert!(place.tangent.dot(&Vec3::new(sin, 0.0, cos)) > 0.999);

@@ -5,7 +5,8 @@ use crate::view::skin::{fault, skin};
 
 /// A cube of 2 mm about the datum, outward.
 fn cube() -> (Vec<f32>, Vec<u32>) {
-    let positions = (0..8u8).flat_map(|at| [0, 1, 2].map(|axis| if at >> axis & 1 == 1 { 1.0 } else { -1.0 })).collect();
+    let positions =
+        (0..8u8).flat_map(|at| [0, 1, 2].map(|axis| if at >> axis & 1 == 1 { 1.0 } else { -1.0 })).collect();
     let quads = [[0, 2, 3, 1], [4, 5, 7, 6], [0, 1, 5, 4], [2, 6, 7, 3], [0, 4, 6, 2], [1, 3, 7, 5]];
     (positions, quads.iter().flat_map(|[a, b, c, d]| [*a, *b, *c, *a, *c, *d]).collect())
 }
