@@ -8,6 +8,9 @@ use crate::tube::{Section, rounding};
 /// Rings nearer to each other than this are one ring, mm: what an arc turns over it is beyond any deviation.
 const NEAREST: f64 = 1e-3;
 
+/// Least way between rings at the inside of a bend, in spacings of 32-bit floats.
+const LEAST_STEP: f64 = 2.0;
+
 /// A circle across the centreline, to be drawn as a polygon.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Ring {
@@ -45,7 +48,7 @@ struct Stand {
 /// The rings of one skin in order, the first and the last on the end faces.
 pub(super) fn along(line: &Centreline, section: &Section, fineness: &Fineness, reach: f64) -> Vec<Ring> {
     let nearest = NEAREST.max(32.0 * f64::from(rounding(reach)));
-    let stands = stands(line, section, fineness, nearest);
+    let stands = stands(line, section, fineness, nearest, LEAST_STEP * f64::from(rounding(reach)));
     let frames = frames(line);
     stands
         .iter()
@@ -68,7 +71,7 @@ pub(super) fn along(line: &Centreline, section: &Section, fineness: &Fineness, r
         .collect()
 }
 
-fn stands(line: &Centreline, section: &Section, fineness: &Fineness, nearest: f64) -> Vec<Stand> {
+fn stands(line: &Centreline, section: &Section, fineness: &Fineness, nearest: f64, least_step: f64) -> Vec<Stand> {
     let mut stands: Vec<Stand> = Vec::with_capacity(fineness.steps.iter().sum::<usize>() + section.breaks.len() + 1);
     let mut put = |stand: Stand| {
         if stands.last().is_none_or(|last| stand.s - last.s >= nearest) {
@@ -85,12 +88,15 @@ fn stands(line: &Centreline, section: &Section, fineness: &Fineness, nearest: f6
             let share = (span[1] - span[0]) / piece.length;
             let (steps, stretched) = match &piece.shape {
                 Shape::Straight => (1, 1.0),
-                Shape::Arc { angle, .. } => {
+                Shape::Arc { radius, angle, .. } => {
                     let whole = fineness.steps[index] as f64;
                     let steps = (libm::ceil(whole * share - 1e-9) as usize).max(1);
                     // Short parts of an arc take one more step, as their outermost rings weigh more.
                     let steps = if share < 1.0 { steps + 1 } else { steps };
-                    (steps, stretch(steps, angle * share / steps as f64))
+                    // A bend that grazes its axis and hardly turns has less inside it than its coordinates can tell.
+                    let room = (radius - section.largest()) * angle * share / least_step;
+                    let steps = steps.min(room as usize);
+                    (steps, stretch(steps, angle * share / steps.max(1) as f64))
                 }
             };
             for step in 0..steps {

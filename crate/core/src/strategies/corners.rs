@@ -35,7 +35,12 @@ pub(super) fn tight(chance: &mut Chance) -> Sheet {
     let mut stock = Stock::of(chance, outer, bore, outer);
     let half = outer / 2.0;
     stock.bend = chance.pick(&[half + 0.01, half * 1.001, half * 1.05]).max(half + 0.003);
-    let bends: Vec<Bend> = (0..chance.whole(1, 3)).map(|_| Bend::of(chance.from(5.0, 150.0), chance.roll())).collect();
+    let bends: Vec<Bend> = (0..chance.whole(1, 3))
+        .map(|_| {
+            let angle = if chance.once_in(4) { chance.scale(1e-5, 1.0) } else { chance.from(5.0, 150.0) };
+            Bend::of(angle, chance.roll())
+        })
+        .collect();
     let gaps = gaps(chance, bends.len(), 10.0);
     // Near the datum, since 32-bit coordinates must tell the skin inside the bend from its axis.
     walk(&stock, chance.point(10.0), chance.direction(), &bends, &gaps)
