@@ -9,6 +9,9 @@ const MARGIN: f64 = 0.07;
 /// CSS pixels a millimetre: from 100 m across a phone to a tenth of a millimetre across a desk.
 const SCALES: (f64, f64) = (1e-3, 1e4);
 
+/// Most a fit enlarges, CSS pixels a millimetre: a lone point fills no picture.
+const FIT_LARGEST: f64 = 100.0;
+
 /// A standard direction to look from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Side {
@@ -208,7 +211,7 @@ impl Camera {
         let free = |size: f64| size - 2.0 * MARGIN * self.width.min(self.height);
         let across = free(self.width) / (2.0 * reach.half[0]).max(1e-3);
         let upright = free(self.height) / (2.0 * reach.half[1]).max(1e-3);
-        across.min(upright).clamp(SCALES.0, SCALES.1)
+        across.min(upright).clamp(SCALES.0, FIT_LARGEST)
     }
 
     fn reach(&self, balls: &[Ball]) -> Option<Reach> {

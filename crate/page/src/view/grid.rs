@@ -9,6 +9,8 @@ use super::stroke::{End, Ink, Strokes, Style};
 pub const MAJOR: i64 = 5;
 /// Most squares along the scene's longest side.
 const MOST: f64 = 80.0;
+/// Longest side that a scene is taken to have at least, mm.
+const LEAST: f64 = 10.0;
 /// CSS pixels between minor lines at which they begin to show, and at which they are as dark as they get.
 const SHOWN: (f64, f64) = (4.0, 9.0);
 
@@ -43,8 +45,8 @@ impl Grid {
         };
         let spans: [(f64, f64); 3] =
             if balls.is_empty() { [(-100.0, 100.0), (-100.0, 100.0), (0.0, 0.0)] } else { std::array::from_fn(reach) };
-        let longest = spans.iter().map(|(low, high)| high - low).fold(1e-3, f64::max);
-        let step = libm::pow(10.0, libm::log10(longest / MOST).ceil()).max(1e-3);
+        let longest = spans.iter().map(|(low, high)| high - low).fold(LEAST, f64::max);
+        let step = libm::pow(10.0, libm::log10(longest / MOST).ceil());
         let major = MAJOR as f64 * step;
         let pad = |axis: usize| if axis == 2 { 0.0 } else { 0.04 * longest };
         let min = std::array::from_fn(|axis| {

@@ -120,3 +120,11 @@ fn nothing_to_show_and_no_picture_do_no_harm() {
     assert!(!camera.has_picture());
     assert!(camera.focus().iter().all(|value| value.is_finite()) && camera.scale() > 0.0);
 }
+
+#[test]
+fn a_lone_point_is_not_enlarged_without_end() {
+    let mut camera = camera("front");
+    camera.fit(&[Ball { centre: Vec3::new(3.0, 4.0, 5.0), radius: 0.0 }]);
+    assert_eq!(camera.scale(), 100.0);
+    assert_eq!(camera.project(&Vec3::new(3.0, 4.0, 5.0)), (400.0, 250.0));
+}
