@@ -15,15 +15,17 @@ def series(verdicts):
 
 def test_error_and_triangles_follow_the_deviation(verdicts):
     """Chords of a circle: the sagitta goes with the step squared, and steps go round and along, so halving the
-    deviation halves the error and doubles the triangles of a bend; those of a straight grow by the root of 2."""
+    deviation halves the error and doubles the triangles of a bend; those of a straight grow by the root of 2, less
+    what whole numbers of few steps round off."""
     groups = series(verdicts)
-    assert len(groups) >= 2, "no run was swept at three or more deviations"
+    assert len(groups) >= 4, "no run was swept at three or more deviations"
     for group in groups:
         allowed = np.array([m["allowed"] for m in group])
         error = np.array([m["error"] for m in group]) * allowed
         triangles = np.array([m["triangles"] for m in group])
         assert (np.diff(error) < 0).all() and (error <= allowed * (1 + 1e-9)).all(), group
         order = np.polyfit(np.log(allowed), np.log(error), 1)[0]
-        growth = -np.polyfit(np.log(allowed), np.log(triangles), 1)[0]
-        assert 0.8 < order < 1.25, f"the error goes with the deviation to the power {order}: {group}"
-        assert 0.4 < growth < 1.15, f"the triangles go with its inverse to the power {growth}: {group}"
+        # The coarsest may stand at the fewest corners that a ring ever has.
+        growth = -np.polyfit(np.log(allowed[-3:]), np.log(triangles[-3:]), 1)[0]
+        assert 0.9 < order < 1.1, f"the error goes with the deviation to the power {order}: {group}"
+        assert 0.3 < growth < 1.15, f"the triangles go with its inverse to the power {growth}: {group}"

@@ -36,11 +36,11 @@ def chosen(folder):
 
 
 def sound(design, entry):
-    """Whether the kernel can be asked: few bends, none under its own precision or so tight that its search for the
-    nearest point fails round the torus's axis; ends on straights, where cones are cones, and nothing else near them."""
+    """Whether the kernel can be asked: few bends, none so short or so tight that its search for the
+    nearest point misses the face; ends on straights, where cones are cones, and nothing else near them."""
     run = next(run for run in design["runs"] if run["name"] == entry["name"])
     ends, rows = run["ends"], entry["bend_table"]
-    bends = all(np.radians(row["angle_deg"]) * row["radius_mm"] > 0.01
+    bends = all(np.radians(row["angle_deg"]) * row["radius_mm"] > 1
                 and row["radius_mm"] > 0.6 * run["tube"]["outer_diameter"] for row in rows[:-1])
     straight = max(ends["chamfer_length"], ends["edge_break"]) < min(rows[0]["straight_mm"], rows[-1]["straight_mm"])
     depth = ends["chamfer_length"] * np.tan(np.radians(ends["chamfer_deg"]))

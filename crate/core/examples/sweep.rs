@@ -5,8 +5,8 @@
 //! OUT gets, for each design, the design, its report, and an STL and a 3MF file of each run that can be made, and
 //! `manifest.json`: `{ "cases": [ { "kind", "seed", "expect", "design", "canonical", "report", "runs": [ { "name", "made",
 //! "deviation", "stl", "3mf", "outer_diameter", "bore", "length_mm", "material_mm3", "known_length_mm" } ] } ] }`.
-//! File names are relative to OUT; those of a run that is not made are null. The first designs' runs are listed once
-//! for each deviation of a series, so that a judge can see the error follow what was asked for.
+//! File names are relative to OUT; those of a run that is not made are null. Some designs' runs are listed once for
+//! each deviation of a series, so that a judge can see the error follow what was asked for.
 
 use serde_json::{Value, json};
 use std::fs;
@@ -16,8 +16,8 @@ use tubewright_core::strategies::{Expect, Generated, designs};
 
 type Fault = Box<dyn std::error::Error>;
 
-/// How many of the first designs are meshed at each of [`SERIES`], mm.
-const IN_SERIES: usize = 18;
+/// The designs, of the first, that are meshed at each of [`SERIES`], mm: with bends and without, wide and close.
+const IN_SERIES: [usize; 6] = [1, 4, 7, 10, 13, 16];
 const SERIES: [f64; 4] = [0.04, 0.02, 0.01, 0.005];
 
 fn main() -> Result<(), Fault> {
@@ -32,7 +32,7 @@ fn main() -> Result<(), Fault> {
     fs::create_dir_all(&folder)?;
     let mut cases = Vec::new();
     for (number, design) in designs(seed.parse()?, count.parse()?).iter().enumerate() {
-        let deviations: &[f64] = if number < IN_SERIES { &SERIES } else { &[design.deviation] };
+        let deviations: &[f64] = if IN_SERIES.contains(&number) { &SERIES } else { &[design.deviation] };
         let case = case(&folder, &format!("{:04}", number + 1), design, deviations)
             .map_err(|fault| format!("design {} ({}, seed {}): {fault}", number + 1, design.kind, design.seed))?;
         cases.push(case);
