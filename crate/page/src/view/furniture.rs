@@ -68,10 +68,16 @@ impl Furniture {
                 self.lines.circle(edge, &at(height * (1.0 - share)), &axis, radius, true);
             }
         }
-        let flank = Style::new(Ink::Outline, 1.2);
+        let flank = Style::new(Ink::Outline, 1.2).lifted(1.0);
         let flank = if turns_on || after_turn { flank.sunk() } else { flank };
-        self.lines.flanks(flank, &from, &at(height - if turns_on { 0.0 } else { bevel }), radius);
-        let across = Style::new(Ink::Outline, 1.0).lifted(1.0);
+        let (mut low, high) = (from, at(height - if turns_on { 0.0 } else { bevel }));
+        if !after_turn {
+            // Near the seat the line keeps close to the body, lest it show through the thin face under it.
+            low = at(0.2 * height);
+            self.lines.flanks(flank.level(), &from, &low, radius);
+        }
+        self.lines.flanks(flank, &low, &high, radius);
+        let across = Style::new(Ink::Outline, 1.0).level();
         let ends = [(from, radius, 0.0, !after_turn), (to, radius - bevel, hole, !turns_on)];
         for (end, outer, inner, _) in ends.into_iter().filter(|(.., there)| *there) {
             for sign in [-1.0, 1.0] {
@@ -91,11 +97,11 @@ impl Furniture {
         let top = -0.01 * radius;
         let profile = [[-thick, 0.0], [-thick, radius], [top, radius], [top, 0.0]];
         self.seats.turn(&seat, &facing, &profile, false);
-        let edge = Style::new(Ink::Outline, 1.2).lifted(1.5);
+        let edge = Style::new(Ink::Outline, 1.2).lifted(1.0);
         for depth in [top, -thick] {
             self.lines.circle(edge, &(seat + facing * depth), &facing, radius, false);
         }
-        self.lines.flanks(edge, &(seat - facing * thick), &seat, radius);
+        self.lines.flanks(edge.level(), &(seat - facing * thick), &(seat + facing * top), radius);
         let Some(out) = Vec3::from(port.out).try_normalize(1e-6) else { return };
         match tube {
             Some(run) if collar > 0.0 => {
@@ -146,7 +152,7 @@ impl Furniture {
 /// Circles that outline the balls in which elbows turn, for one direction of sight.
 pub fn elbows(strokes: &mut Strokes, scene: &Scene, section: bool, sight: &Vec3, scale: f64) {
     for (at, radius) in turning_points(scene) {
-        let lift = if section { -2.0 * radius * scale } else { (2.4 * radius * scale).sqrt() };
+        let lift = if section { -2.0 * radius * scale } else { 1.0 + (1.2 * radius * scale).sqrt() };
         let style = Style::new(Ink::Outline, 1.2).lifted(lift as f32);
         strokes.circle(style, &Vec3::from(at), sight, radius, false);
     }

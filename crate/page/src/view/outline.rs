@@ -35,12 +35,13 @@ pub fn outline(skin: &Skin, guide: Option<&Guide>) -> Outline {
     let Some(guide) = guide else { return outline };
     let outer = profile(guide, &skin.profile, |station| station.outward > 0.2);
     let inner = profile(guide, &skin.profile, |station| station.outward < -0.2);
-    flanks(&mut outline.body, Style::new(Ink::Outline, OUTLINE), &outer);
-    flanks(&mut outline.opened, Style::new(Ink::Outline, EDGE), &inner);
+    flanks(&mut outline.body, Style::new(Ink::Outline, OUTLINE).lifted(1.0), &outer);
+    let cut = Style::new(Ink::Outline, EDGE).level();
+    flanks(&mut outline.opened, cut, &inner);
     for (outside, inside) in outer.first().zip(inner.first()).into_iter().chain(outer.last().zip(inner.last())) {
         for sign in [-1.0, 1.0] {
             let ends = [outside, inside].map(|it| End::flank(&it.centre, &it.tangent, sign * it.radius));
-            outline.opened.line(Style::new(Ink::Outline, EDGE), ends[0], ends[1]);
+            outline.opened.line(cut, ends[0], ends[1]);
         }
     }
     outline
@@ -53,7 +54,7 @@ pub fn end_on(strokes: &mut Strokes, guide: &Guide, run: &Run, section: bool, si
         for end in [from, to] {
             let radius = 0.5 * run.outer_diameter;
             // In a section the half that is left hides all of it that is not outline.
-            let lift = if section { -2.0 * radius * scale } else { 4.0 + (3.0 * radius * scale).sqrt() };
+            let lift = if section { -2.0 * radius * scale } else { 1.0 + (1.5 * radius * scale).sqrt() };
             strokes.circle(Style::new(Ink::Outline, OUTLINE).lifted(lift as f32), &end, &direction, radius, false);
             if section {
                 let style = Style::new(Ink::Outline, EDGE).lifted(-4.0);

@@ -35,6 +35,8 @@ const PLAIN: f32 = 0.0;
 const DASHED: f32 = 1.0;
 /// On the outside of a body: where a section has taken the near half away, the far half hides it.
 const SUNK: f32 = 2.0;
+/// On a cut: no body bulges beside it.
+const LEVEL: f32 = 3.0;
 
 /// A set of lines, list by list as the pen's instance buffers want them.
 #[derive(Debug, Clone, Default, PartialEq)]
@@ -50,7 +52,7 @@ pub struct Strokes {
     pub to_lean: Vec<[f32; 3]>,
     /// CSS pixels to the right and up by which each end is moved on the screen.
     pub shift: Vec<[f32; 4]>,
-    /// Ink; width in CSS pixels (negative: in mm); [`PLAIN`], [`DASHED`] or [`SUNK`]; CSS pixels of lift to the eye.
+    /// Ink; width in CSS pixels (negative: in mm); [`PLAIN`], [`DASHED`], [`SUNK`] or [`LEVEL`]; CSS pixels of lift to the eye.
     pub style: Vec<[f32; 4]>,
     /// Arc length at each end, mm, so that dashes run on from piece to piece.
     pub along: Vec<[f32; 2]>,
@@ -94,6 +96,11 @@ impl Style {
     /// The same, on the outside of a body that a section opens.
     pub fn sunk(self) -> Self {
         Self { manner: SUNK, ..self }
+    }
+
+    /// The same, on a cut.
+    pub fn level(self) -> Self {
+        Self { manner: LEVEL, lift: 1.0, ..self }
     }
 
     /// The same, lifted toward the eye by so many CSS pixels.

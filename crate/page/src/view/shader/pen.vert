@@ -22,6 +22,9 @@ out float away;
 out float dash;
 
 const vec4 NOWHERE = vec4(0.0, 0.0, 2.0, 1.0);
+const float DASHED = 1.0;
+const float SUNK = 2.0;
+const float LEVEL = 3.0;
 
 void main() {
     // Four vertices a line: at which end, and on which side.
@@ -34,6 +37,8 @@ void main() {
     vec3 lean_b = turn * to_lean;
     width = style.y < 0.0 ? -style.y * scale : style.y * bold;
     float lift = style.w;
+    // On the outside of a body that is cut open: behind the material of the half that is left.
+    bool sunk = style.z == SUNK && section > 0.5;
     away = 0.0;
     if (from.w != 0.0 || to.w != 0.0) {
         vec2 side_a = vec2(lean_a.y, -lean_a.x);
@@ -44,15 +49,16 @@ void main() {
         }
         a.xy += from.w * normalize(side_a);
         b.xy += to.w * normalize(side_b);
-        // Half the line lies on the body, which bulges toward the eye there.
+        // Half the line lies on the body, which bulges toward the eye there; not so on a cut, where that half is gone.
         float bulge = max(abs(from.w), abs(to.w)) * scale;
-        lift = style.z > 1.5 && section > 0.5 ? -2.0 * bulge : lift + sqrt(2.0 * bulge * width);
+        if (sunk) {
+            lift = -2.0 * bulge;
+        } else if (style.z != LEVEL) {
+            lift += sqrt(bulge * width);
+        }
     } else {
         away = section * mix(lean_a.z, lean_b.z, corner.x);
-        // On the outside of the half that is left, behind its material: hide the line there.
-        if (style.z > 1.5 && section > 0.5) {
-            lift = -lift;
-        }
+        lift = sunk ? -lift : lift;
     }
     vec2 p = a.xy * scale + shift.xy;
     vec2 q = b.xy * scale + shift.zw;
@@ -63,7 +69,7 @@ void main() {
     spot = vec3(mix(-half_width, size + half_width, corner.x), half_width * corner.y, size);
     vec2 at = p + way * spot.x + vec2(-way.y, way.x) * spot.y;
     float depth = (lens.w - mix(a.z, b.z, corner.x) - lift / scale) * lens.z;
-    dash = style.z > 0.5 && style.z < 1.5 ? mix(along.x, along.y, corner.x) * scale + 1.0 : -1.0;
+    dash = style.z == DASHED ? mix(along.x, along.y, corner.x) * scale + 1.0 : -1.0;
     ink = inks[int(style.x + 0.5)];
     gl_Position = vec4(at / scale * lens.xy, max(depth, -0.999), 1.0);
 }
