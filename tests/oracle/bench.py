@@ -1,6 +1,6 @@
 """Times general-purpose libraries on the tubes of the bench designs: build, tessellate, binary STL in memory.
 
-    python bench.py [--deviation MM] [--repeats N] [--libraries NAME,...] DESIGN.json ...
+    python bench.py [--deviation MM] [--repeats N] [--library NAME]... DESIGN.json ...
 
 Prints JSON: `{library: {design: {median_s, triangles, error_mm}}}`. The error is measured, not what was asked for.
 Start-up, imports and reading the design are not counted. A library that is not installed is left out.
@@ -29,10 +29,10 @@ def main():
     options.add_argument("designs", nargs="+", type=Path)
     options.add_argument("--deviation", type=float, default=0.01)
     options.add_argument("--repeats", type=int, default=7)
-    options.add_argument("--libraries", type=lambda text: text.split(","), default=list(MAKERS))
+    options.add_argument("--library", action="append", choices=list(MAKERS), help="only this one; may be repeated")
     options = options.parse_args()
     table = {}
-    for library in options.libraries:
+    for library in options.library or MAKERS:
         for path in options.designs:
             row = time_one(MAKERS[library], path, options)
             if row:
