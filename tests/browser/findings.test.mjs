@@ -44,8 +44,8 @@ test("a tube that is not its fitting's is found; the link in the result leads to
     const link = page.locator("#result .note").getByRole("button", { name: /^Go to/ }).first();
     await link.waitFor();
     await link.click();
-    const id = await page.evaluate(() => document.activeElement.id);
-    assert.match(id, /^at-(runs|ports|fittings)/);
+    // The focus follows with the next frame.
+    await page.waitForFunction(() => /^at-(runs|ports|fittings)/.test(document.activeElement.id));
     await page.waitForTimeout(700);
     const inSight = await page.evaluate(() => {
       const box = document.activeElement.getBoundingClientRect();

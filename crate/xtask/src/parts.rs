@@ -32,8 +32,9 @@ pub fn lint(tally: &mut Tally) {
 
 /// All native tests of the engine and the preview.
 pub fn core(tally: &mut Tally) {
-    tally.step("core", "the engine's tests, native", || cargo(&["test", "--quiet", "--package", "tubewright-core"]));
-    tally.step("view", "the preview's tests, native", || cargo(&["test", "--quiet", "--package", "tubewright-page"]));
+    // In one go, so that what both are built from is compiled once.
+    let both = ["test", "--quiet", "--package", "tubewright-core", "--package", "tubewright-page"];
+    tally.step("core", "the tests of the engine and the preview, native", || cargo(&both));
 }
 
 /// Published values alone.
