@@ -7,8 +7,7 @@ use super::corners::angle_between;
 use super::link_equations::Problem;
 use super::link_starts::starts;
 use super::pen::{Bend, Pen};
-use super::{Centreline, Obstacle};
-use crate::layout::{PlacedRun, Vec3, perpendicular, reference_perpendicular};
+use crate::layout::{Vec3, perpendicular, reference_perpendicular};
 use core::f64::consts::{FRAC_PI_2, PI};
 
 /// A point and the unit direction of travel through it.
@@ -38,7 +37,7 @@ pub struct Link {
 /// Two poses on one line and heading closer than this are joined by a straight, mm.
 const IN_LINE: f64 = 1e-9;
 /// Radius that a link of no radius is drawn with, mm.
-const SHARPEST: f64 = 1e-6;
+pub(super) const SHARPEST: f64 = 1e-6;
 /// A link this much shorter than another, relative, is the shorter one; nearer than that the first found stays.
 const SHORTER: f64 = 1e-9;
 
@@ -71,25 +70,16 @@ pub fn extra_turn(from: &Pose, to: &Pose, link: &Link) -> f64 {
 
 /// Whether a link goes round in a way that a smaller radius would not: it turns half a turn more than its ends ask
 /// for, or a quarter turn more with a bend beyond a half turn.
-fn loops(from: &Pose, to: &Pose, link: &Link) -> bool {
+pub(super) fn loops(from: &Pose, to: &Pose, link: &Link) -> bool {
     let extra = extra_turn(from, to, link);
     let widest = link.angles[0].max(link.angles[1]);
     extra >= PI - 1e-6 || (extra >= FRAC_PI_2 && widest > PI + 1e-6)
 }
 
-/// The whole run: its start's straight, the link, its end's straight. A link that loops is drawn all the same, with
-/// the obstacle that names it. A radius of nothing is drawn as the sharpest corners there are, to be found bad as such.
-pub(super) fn link_line(run: &PlacedRun, from: &Pose, to: &Pose, radius: f64) -> (Option<Centreline>, Vec<Obstacle>) {
+/// Draws a link between its poses. A radius of nothing is drawn as the sharpest corners there are, to be found bad as
+/// such.
+pub(super) fn draw_link(pen: &mut Pen, from: &Pose, to: &Pose, radius: f64, link: &Link) {
     let radius = radius.max(SHARPEST);
-    let Some(link) = shortest_link(from, to, radius) else {
-        return (None, vec![Obstacle::LinkTooTight { largest_radius: 0.0 }]);
-    };
-    let mut obstacles = Vec::new();
-    if loops(from, to, &link) {
-        obstacles.push(Obstacle::LinkTooTight { largest_radius: 0.0 });
-    }
-    let mut pen = Pen::default();
-    pen.straight(run.start.end, run.start.out, run.start.straight);
     let bend = |which: usize, normal: Vec3| Bend { radius, angle: link.angles[which], normal, station: None };
     pen.arc(from.at, from.heading, bend(0, link.normals[0]));
     // The last arc is placed from the last pose, so that the run ends exactly where it must.
@@ -99,8 +89,6 @@ pub(super) fn link_line(run: &PlacedRun, from: &Pose, to: &Pose, radius: f64) ->
     let last_heading = to.heading * cos - link.normals[1] * sin;
     pen.straight(last_start - last_heading * link.straight, last_heading, link.straight);
     pen.arc(last_start, last_heading, bend(1, perpendicular(&last_heading, &(centre - last_start))));
-    pen.straight(to.at, to.heading, run.end.straight);
-    (Some(pen.finish()), obstacles)
 }
 
 fn in_line(from: &Pose, to: &Pose) -> Option<Link> {

@@ -78,7 +78,11 @@ fn push(around: usize) -> f64 {
 
 /// Fewest steps of an arc that keep corners and middles within the allowance, given the corners of its rings.
 fn steps_of(shape: &Shape, radius: f64, allowed: f64, around: usize) -> usize {
-    let Shape::Arc { radius: bend, angle, .. } = shape else { return 1 };
+    let (bend, angle) = match shape {
+        Shape::Straight => return 1,
+        Shape::Arc { radius, angle, .. } => (radius, angle),
+        Shape::Curve(curve) => (&curve.tightest, &curve.turned),
+    };
     let push = push(around);
     let out = radius * (push - 1.0);
     let cut = radius * (1.0 - push * libm::cos(PI / around as f64));

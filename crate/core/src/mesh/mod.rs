@@ -99,7 +99,7 @@ fn refuse_bad_tube(run: &Run, line: &Centreline, profile: &Profile, reach: f64) 
             && radius < least
         {
             let own = station.and_then(|index| {
-                let crate::design::Station::Corner(corner) = &run.route[index];
+                let crate::design::Station::Corner(corner) = &run.route[index] else { return None };
                 corner.bend_radius.map(|radius| (format!("/route/{index}/bend_radius"), radius))
             });
             let (path, stated) = own.unwrap_or_else(|| ("/bend_radius".to_string(), run.bend_radius));

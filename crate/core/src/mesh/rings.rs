@@ -88,6 +88,7 @@ fn stands(line: &Centreline, section: &Section, fineness: &Fineness, nearest: f6
             let share = (span[1] - span[0]) / piece.length;
             let (steps, stretched) = match &piece.shape {
                 Shape::Straight => (1, 1.0),
+                Shape::Curve(_) => ((fineness.steps[index] as f64 * share).ceil() as usize, 1.0),
                 Shape::Arc { radius, angle, .. } => {
                     let whole = fineness.steps[index] as f64;
                     let steps = (libm::ceil(whole * share - 1e-9) as usize).max(1);
@@ -145,7 +146,7 @@ fn frames(line: &Centreline) -> Vec<[Vec3; 2]> {
 /// The frame carried along a piece: turned with it about the bend's axis, which is what does not twist.
 fn carried(frame: &[Vec3; 2], piece: &Piece, local: f64) -> [Vec3; 2] {
     let Shape::Arc { radius, angle, .. } = &piece.shape else { return *frame };
-    let Some(axis) = piece.axis() else { return *frame };
+    let Some([axis, _]) = piece.axes() else { return *frame };
     let turned = if local >= piece.length { *angle } else { local / radius };
     frame.map(|direction| crate::layout::rotate(&direction, &axis, turned))
 }

@@ -44,10 +44,15 @@ struct BoundsMm {
 
 #[derive(Serialize)]
 struct Row {
+    kind: &'static str,
     straight_mm: f64,
     rotation_deg: f64,
     angle_deg: f64,
     radius_mm: f64,
+    /// Along the bend, coil or curve.
+    length_mm: f64,
+    /// Index of the station that it belongs to; null for a joining bend.
+    station: Option<usize>,
 }
 
 impl<'a> RunReport<'a> {
@@ -112,10 +117,13 @@ impl BoundsMm {
 impl Row {
     fn of(row: &BendRow) -> Self {
         Self {
+            kind: row.kind.word(),
             straight_mm: unsigned_zero(row.straight),
             rotation_deg: degrees(row.rotation),
             angle_deg: degrees(row.angle),
             radius_mm: row.radius,
+            length_mm: row.length,
+            station: row.station,
         }
     }
 }
