@@ -2,7 +2,7 @@
 //! sets two designs apart. All are pure functions of what the builder stated; none looks at a centreline.
 
 mod copy;
-//DIFF pub mod difference;
+mod difference;
 mod mirror;
 mod names;
 mod ports;
@@ -10,7 +10,7 @@ mod request;
 mod reverse;
 
 pub use copy::copied;
-//DIFF pub use difference::difference;
+pub use difference::difference;
 pub use mirror::{Plane, mirrored};
 pub use ports::with_ports_of;
 pub use reverse::reversed;
