@@ -24,6 +24,7 @@ pub(super) fn station(reader: &mut Reader, node: &Node, place: &Place<'_>, ports
     }
     if let Node::Object { entries, .. } = node
         && !has("corner")
+        && !has("bend_radius")
     {
         let told = entries.first().map(|(key, _)| format!(", not {}", quoted(key))).unwrap_or_default();
         let message = format!(
