@@ -2,7 +2,10 @@
 
 /** @typedef {{ path: string, message: string }} Problem */
 /** @typedef {[number, number, number]} Xyz */
-/** @typedef {{ straight_mm: number, rotation_deg: number, angle_deg: number, radius_mm: number }} BendRow */
+/**
+ * @typedef {{ kind: "bend" | "coil" | "curve" | "end", straight_mm: number, rotation_deg: number, angle_deg: number,
+ *   radius_mm: number, length_mm: number, station: number | null }} BendRow
+ */
 /**
  * @typedef {{ name: string, made: boolean, length_mm: number | null, material_mm3: number | null,
  *   bore_mm3: number | null, mass_g: number | null, coolant_g?: number | null,
