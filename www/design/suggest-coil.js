@@ -8,7 +8,7 @@ import { numberIn, pointIn, tidy } from "./typed.js";
 /** @import { Coil, CylinderKeepOut, Design, Run, Station } from "./types.js" */
 
 /** @typedef {[number, number, number]} Xyz */
-/** @typedef {{ centre: Xyz, axis: Xyz, radius: number, room: number | undefined }} Bed a coil's axis, and the length that it has along it */
+/** @typedef {{ centre: Xyz, axis: Xyz, radius: number, climb: number, room: number }} Bed where a coil starts, how far it is to climb along its axis and how far it can */
 
 // Room between turns over the clearance, so that a rounded number is never the least that does, mm.
 const SOME = 2;
@@ -27,7 +27,7 @@ export function suggestedCoil(design, run) {
   const pitch = Math.ceil(outer + gap + SOME);
   const { here, there } = ends(design, run);
   const beside = gap + outer / 2;
-  const bed = (here && roundACylinder(design, here, beside)) ?? (here && there && between(run, outer, here, there));
+  const bed = here && there && (roundACylinder(design, here, there, beside) ?? between(run, outer, here, there));
   if (!bed) {
     return { coil: { centre: ["", "", ""], axis: [0, 0, 1], radius: "", pitch, turns: MOST_TURNS, hand: "right", start_deg: 0 } };
   }
@@ -35,23 +35,27 @@ export function suggestedCoil(design, run) {
 }
 
 /**
- * The cylinder nearest to where the tube has got to that no coil of the design is about yet.
+ * The cylinder nearest to where the tube has got to that no coil of the design is about yet; the coil starts level
+ * with where the tube comes from and climbs towards where it goes.
  * @param {Design} design
  * @param {Xyz} here
+ * @param {Xyz} there
  * @param {number} beside how far the tube's middle stays off a cylinder, mm
  * @returns {Bed | undefined}
  */
-function roundACylinder(design, here, beside) {
+function roundACylinder(design, here, there, beside) {
   const coils = design.runs.flatMap((run) => run.route).filter((station) => "coil" in station).map((station) => standsAt(design, pointOf(station)));
   const beds = design.keep_outs.filter((keepOut) => "cylinder" in keepOut).flatMap((keepOut) => {
     const { cylinder } = /** @type {CylinderKeepOut} */ (keepOut);
     const [from, to, radius] = [pointIn(cylinder.from), pointIn(cylinder.to), numberIn(cylinder.radius)];
-    if (!from || !to || radius === undefined) return [];
-    const [near, far] = apart(here, from) <= apart(here, to) ? [from, to] : [to, from];
-    const axis = unit(less(far, near));
-    if (!axis || coils.some((centre) => centre && offAxis(centre, near, axis) < radius)) return [];
-    const room = apart(near, far) - 2 * beside;
-    return [{ centre: plus(near, axis, beside), axis, radius: Math.ceil(2 * (radius + beside)) / 2, room: Math.max(0, room) }];
+    const up = from && to && unit(less(to, from));
+    if (!from || !to || !up || radius === undefined) return [];
+    if (coils.some((centre) => centre && offAxis(centre, from, up) < radius)) return [];
+    const climb = dot(less(there, here), up);
+    const [foot, axis] = climb >= 0 ? [from, up] : [to, plus([0, 0, 0], up, -1)];
+    const [long, level] = [apart(from, to), dot(less(here, foot), axis)];
+    const start = Math.max(beside, Math.min(level, long - beside));
+    return [{ centre: plus(foot, axis, start), axis, radius: Math.ceil(2 * (radius + beside)) / 2, climb: Math.abs(climb), room: long - beside - start }];
   });
   return beds.sort((one, other) => apart(here, one.centre) - apart(here, other.centre))[0];
 }
@@ -66,24 +70,27 @@ function roundACylinder(design, here, beside) {
 function between(run, outer, here, there) {
   const way = less(there, here);
   const sizes = way.map(Math.abs);
-  const along = sizes.indexOf(Math.max(...sizes));
+  const climb = Math.max(...sizes);
+  const along = sizes.indexOf(climb);
   const axis = /** @type {Xyz} */ ([0, 1, 2].map((part) => (part === along ? Math.sign(way[along]) : 0)));
-  if (axis[along] === 0) return undefined;
-  const middle = plus(here, /** @type {Xyz} */ (way), 0.5);
+  if (climb === 0) return undefined;
   const radius = Math.max(2 * outer, numberIn(run.bend_radius) ?? 0);
-  return { centre: middle, axis, radius, room: undefined };
+  // Half way across, and a third of the way along, so that there is room to lead in and out.
+  const [middle, third] = [plus(here, way, 0.5), plus(here, way, 1 / 3)];
+  const centre = /** @type {Xyz} */ (middle.map((part, at) => (at === along ? third[at] : part)));
+  return { centre, axis, radius, climb: climb / 3, room: climb };
 }
 
 /**
  * @param {Design} design
  * @param {Run} run
  * @param {Bed} bed
- * @param {number} pitch
- * @param {Xyz | undefined} here
- * @param {Xyz | undefined} there
+ * @param {number} least pitch, mm
+ * @param {Xyz} here
+ * @param {Xyz} there
  * @returns {Coil}
  */
-function wound(design, run, bed, pitch, here, there) {
+function wound(design, run, bed, least, here, there) {
   const [first, second] = across(bed.axis);
   // About the axis: how far a point is from it, and at which angle.
   const polar = (/** @type {Xyz} */ point) => {
@@ -92,20 +99,20 @@ function wound(design, run, bed, pitch, here, there) {
     return { far: Math.hypot(x, y), angle: Math.atan2(y, x) };
   };
   const touch = (/** @type {number} */ far) => Math.acos(Math.min(1, bed.radius / Math.max(far, bed.radius)));
-  const [came, goes] = [here && polar(here), there && polar(there)];
-  const start = came ? came.angle + touch(came.far) : 0;
-  const end = goes ? goes.angle - touch(goes.far) : start;
-  const part = ((((end - start) / (2 * Math.PI)) % 1) + 1) % 1;
-  const fits = bed.room === undefined ? MOST_TURNS : Math.floor(bed.room / pitch - part);
-  const turns = Math.max(Math.min(MOST_TURNS, fits), 0) + part;
-  const enough = Math.max(0.25, Math.round(20 * turns) / 20);
-  const centre = bed.room === undefined ? plus(bed.centre, bed.axis, (-pitch * enough) / 2) : bed.centre;
+  const [came, goes] = [polar(here), polar(there)];
+  const start = came.angle + touch(came.far);
+  const end = goes.angle - touch(goes.far);
+  const part = Math.round(20 * ((((end - start) / (2 * Math.PI)) % 1) + 1)) / 20 % 1;
+  const whole = (/** @type {number} */ climb) => Math.min(MOST_TURNS, Math.floor(climb / least - part));
+  // As many turns as the climb takes; where there is next to none, one or two above it if there is room.
+  const turns = Math.max(0.25, part + (whole(bed.climb) >= 1 ? whole(bed.climb) : Math.max(0, whole(bed.room))));
+  const pitch = Math.max(least, Math.min(2 * least, Math.round((2 * bed.climb) / turns) / 2));
   const ports = [run.from, run.to].map((name) => design.ports.find((port) => port.name === name));
-  const degrees = Math.round((((start * 180) / Math.PI) % 360) / 5) * 5;
+  const degrees = Math.round((start * 180) / Math.PI / 5) * 5;
+  const [x, y, z] = bed.centre.map((value, axis) => tiedWhereEqual(value, axis, ports));
   return {
-    centre: [tiedWhereEqual(centre[0], 0, ports), tiedWhereEqual(centre[1], 1, ports), tiedWhereEqual(centre[2], 2, ports)],
-    axis: /** @type {Xyz} */ (bed.axis.map(tidy)),
-    radius: bed.radius, pitch, turns: tidy(enough), hand: "right", start_deg: degrees === 0 ? 0 : degrees,
+    centre: [x, y, z], axis: /** @type {Xyz} */ (bed.axis.map(tidy)), radius: bed.radius, pitch, turns: tidy(turns),
+    hand: "right", start_deg: degrees === 0 ? 0 : degrees,
   };
 }
 

@@ -100,7 +100,7 @@ fn materials_printers_and_coolants_can_be_named() {
 fn demos_are_good_designs() {
     let shipped = shipped();
     let demos = shipped["demos"].as_array().unwrap();
-    assert_eq!(demos.len(), 2);
+    assert_eq!(demos.len(), 7);
     for demo in demos {
         assert!(demo["label"].as_str().is_some_and(|label| !label.is_empty()));
         assert!(demo["about"].as_str().is_some_and(|about| about.ends_with('.')));
