@@ -15,6 +15,7 @@ import { PreviewDesk } from "./preview/desk.js";
 import { nextTheme, themeInForce } from "./preview/theme.js";
 import { download } from "./result/download.js";
 import { FINENESS } from "./result/files.js";
+import { Papers } from "./result/papers.js";
 import { standing } from "./result/findings.js";
 
 /** @import { Design } from "./design/types.js" */
@@ -59,6 +60,7 @@ export class App {
     this.opening = new Opening(this, previous);
     this.notices = new Notices(() => this.redraw());
     this.preview = new PreviewDesk(this);
+    this.papers = new Papers(this);
   }
 
   start() {
@@ -226,10 +228,10 @@ export class App {
 
   /** @returns {Sheet} */
   #sheet() {
-    const { store, words, presets, report, fresh, cards, selected } = this;
+    const { store, words, presets, report, fresh, cards, selected, papers } = this;
     const { design } = store;
     return {
-      design, words, presets, report, fresh, cards, selected,
+      design, words, presets, report, fresh, cards, selected, papers,
       ...placed(design, this.problems, this.problems.length > 0 ? [] : this.findings),
       act: {
         set: (pointer, value) => store.set(pointer, value),

@@ -6,6 +6,7 @@ import { section } from "./form/section.js";
 import { isBlank } from "./form/sheet.js";
 import { previewPanel } from "./preview/panel.js";
 import { chosenTheme } from "./preview/theme.js";
+import { printedPages } from "./result/drawing.js";
 import { files } from "./result/files.js";
 import { findingsList, standing } from "./result/findings.js";
 import { glance } from "./result/glance.js";
@@ -46,7 +47,8 @@ export function page(app, sheet) {
     </main>
     <footer class="foot" data-idle=${app.hint === ""}><p aria-hidden="true">${app.hint || "A hint for the field that you are in stands here."}</p></footer>
     <p class="unseen" role="status" id="spoken">${app.spoken}</p>
-    ${app.opening.dropping ? html`<p class="dropping">Drop the design here to open it</p>` : nothing}`;
+    ${app.opening.dropping ? html`<p class="dropping">Drop the design here to open it</p>` : nothing}
+    ${printedPages(app.papers)}`;
 }
 
 /** @param {App} app */

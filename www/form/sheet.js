@@ -18,7 +18,7 @@ import { upFrom, valueAt } from "../design/pointer.js";
 /** @typedef {{ stop: number, care: number, note: number, mend: number, blank: number }} Count */
 /**
  * @typedef {{ design: Design, words: Vocabulary, presets: Presets, report: Report | undefined, fresh: boolean,
- *   cards: import("./cards.js").Cards, selected: string | null, act: Actions, notes: (pointer: string) => Notes,
+ *   cards: import("./cards.js").Cards, selected: string | null, papers: import("../result/papers.js").Papers, act: Actions, notes: (pointer: string) => Notes,
  *   countUnder: (pointer: string) => Count }} Sheet
  *   `fresh`: whether the report is about the design as it is now, so that its fixes can be applied.
  */

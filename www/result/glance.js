@@ -3,6 +3,7 @@
 import { html, nothing } from "../vendor/lit-html.js";
 import { fixed } from "../words/numbers.js";
 import { bendTable } from "./bend-table.js";
+import { drawingPanel } from "./drawing.js";
 import { strip } from "./strip.js";
 
 /** @import { Report, RunReport } from "../engine/messages.js" */
@@ -59,7 +60,8 @@ function runDetail(sheet, report, run) {
     if (open !== selected) sheet.act.select(open ? run.name : null);
   };
   return html`<details class="run-detail" ?open=${selected || only} @toggle=${only ? nothing : toggled}>
-    <summary><span dir="auto">${run.name}</span>: bends</summary>
-    ${selected || only ? html`${strip(run)} ${bendTable(run)} <p class="source">Outside size ${size} mm.</p>` : nothing}
+    <summary><span dir="auto">${run.name}</span>: bends and drawing</summary>
+    ${selected || only ? html`${strip(run)} ${bendTable(run, sheet.papers, sheet.design.runs.find((one) => one.name === run.name))}
+      <p class="source">Outside size ${size} mm.</p> ${drawingPanel(sheet.papers, run)}` : nothing}
   </details>`;
 }

@@ -7,6 +7,7 @@ use crate::design::{self, Design, Refusal};
 use crate::layout::{self, Layout};
 use crate::mesh::{self, Fault, Mesh};
 use crate::quantity::{LEAST_DEVIATION, MOST_DEVIATION, MOST_TUBE};
+use crate::tube::Profile;
 
 /// A design with everything placed and every centreline drawn.
 #[derive(Debug, Clone)]
@@ -61,6 +62,11 @@ impl<'t> Stages<'t> {
     pub fn is_made(&self, run: usize) -> bool {
         let line = self.lines[run].line.as_ref();
         line.is_some_and(|line| mesh::fault(&self.design.runs[run], line).is_none())
+    }
+
+    /// The sections of a run whose centreline has `length` mm.
+    pub fn profile(&self, run: usize, length: f64) -> Profile {
+        Profile::of(&self.design.runs[run], length)
     }
 
     /// The indices of the runs that are made.

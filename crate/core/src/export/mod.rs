@@ -19,7 +19,7 @@ mod subject;
 mod three_mf;
 
 pub use bend_csv::{Feed, bend_csv};
-pub use bundle::zip;
+pub use bundle::{Paper, zip};
 pub use drawing::drawing;
 pub use file_stem::{file_stem, unique_stems};
 pub use kind::Kind;

@@ -102,7 +102,7 @@ pub(super) fn ends(draft: &mut Draft<'_>, fields: &[Field], told: &ToldRun<'_>) 
 
 /// Draws the numbers of the points, as far as they lie on the view's paper.
 pub(super) fn numbers(draft: &mut Draft<'_>, field: &Field, points: &[Point]) {
-    for (index, point) in points.iter().enumerate() {
+    for (index, point) in points.iter().enumerate().take(MOST_ROWS) {
         let at = field.placed.on_sheet(&point.at);
         if !field.within(&Patch::upright(at, [0.0, 0.0])) {
             continue;

@@ -71,7 +71,7 @@ struct Views {
 
 impl Plan {
     /// Lays a run out.
-    pub fn of(told: &ToldRun<'_>, trace: &Trace, features: &[Feature], points: &[Point]) -> Self {
+    pub fn of(told: &ToldRun<'_>, trace: &Trace<'_>, features: &[Feature], points: &[Point]) -> Self {
         let apexes = points.iter().filter(|point| point.is_near);
         let range =
             |view: &View| Range::of(trace.reach(view).chain(apexes.clone().map(|point| (view.flat(&point.at), 0.0))));
@@ -81,23 +81,20 @@ impl Plan {
             side: range(&side()),
             isometric: range(&isometric()),
         };
-        let tables = || {
-            let mut tables = vec![
-                tables::bends(told),
-                tables::points(points),
-                tables::ends(told, points.len().saturating_sub(1)),
-                tables::coils(told, features),
-            ];
-            tables.retain(|table| !table.rows.is_empty());
-            tables
-        };
+        let mut tables = vec![
+            tables::bends(told),
+            tables::points(points),
+            tables::ends(told, points.len().saturating_sub(1)),
+            tables::coils(told, features),
+        ];
+        tables.retain(|table| !table.rows.is_empty());
         for (index, scale) in SCALES.iter().enumerate() {
             for sheet in sheets() {
                 for gaps in GAPS {
                     for isometric_scale in &SCALES[index..SCALES.len().min(index + 4)] {
                         let trial = Trial { scale: *scale, isometric_scale: *isometric_scale, gaps };
-                        if let Some(plan) = attempt(&sheet, trial, &extents, &tables) {
-                            return plan;
+                        if let Some(places) = attempt(&sheet, trial, &extents, &tables) {
+                            return whole(&sheet, trial, &extents, tables, places);
                         }
                     }
                 }
@@ -107,7 +104,8 @@ impl Plan {
         let last = SCALES[SCALES.len() - 1];
         let sheet = Sheet::largest();
         let trial = Trial { scale: last, isometric_scale: last, gaps: GAPS[1] };
-        whole(&sheet, trial, &extents, tables().into_iter().map(|table| (table, 8)).collect(), None)
+        let places = Places { corners: vec![sheet.frame.at; tables.len() + 1], stacks: vec![8; tables.len()] };
+        whole(&sheet, trial, &extents, tables, places)
     }
 
     /// What must be said about this sheet alone.
@@ -117,8 +115,14 @@ impl Plan {
     }
 }
 
-/// The sheet with everything on it, if it finds room.
-fn attempt(sheet: &Sheet, trial: Trial, extents: &Extents, tables: &dyn Fn() -> Vec<Table>) -> Option<Plan> {
+/// Where the isometric and then the tables stand, and in how many stacks each table's rows do.
+struct Places {
+    corners: Vec<Flat>,
+    stacks: Vec<usize>,
+}
+
+/// Where everything stands on a sheet, if it finds room.
+fn attempt(sheet: &Sheet, trial: Trial, extents: &Extents, tables: &[Table]) -> Option<Places> {
     let size = isometric_size(extents, trial.isometric_scale);
     let small = size[0].max(size[1]) < LEAST_ISOMETRIC + 2.0 * ROUND_ISOMETRIC;
     if small && trial.isometric_scale > trial.scale {
@@ -126,23 +130,21 @@ fn attempt(sheet: &Sheet, trial: Trial, extents: &Extents, tables: &dyn Fn() -> 
     }
     let views = Views::at(sheet, trial, extents);
     let (title, notes) = feet(sheet)?;
-    let standing: Vec<Area> = views.areas.iter().copied().chain([title, notes]).collect();
-    let inside = views.areas.iter().all(|area| {
-        (0..2).all(|axis| area.at[axis] + area.size[axis] <= sheet.frame.at[axis] + sheet.frame.size[axis] + 1e-9)
-    });
+    let inside = views.areas.iter().all(|area| sheet.frame.holds(area));
     let apart = views.areas.iter().all(|area| !area.meets(&title) && !area.meets(&notes));
     if !inside || !apart {
         return None;
     }
-    for stacks in STACKS {
-        let tables = tables();
-        let spread: Vec<usize> = tables.iter().map(|table| stacks.min(table.rows.len().div_ceil(4)).max(1)).collect();
-        let mut blocks: Vec<Flat> = vec![size];
-        blocks.extend(tables.iter().zip(&spread).map(|(table, stacks)| table.size(*stacks)));
+    let standing: Vec<Area> = views.areas.iter().copied().chain([title, notes]).collect();
+    for most in STACKS {
+        let stacks: Vec<usize> = tables.iter().map(|table| most.min(table.rows.len().div_ceil(4)).max(1)).collect();
+        let blocks: Vec<Flat> = std::iter::once(size)
+            .chain(tables.iter().zip(&stacks).map(|(table, stacks)| table.size(*stacks)))
+            .collect();
         if let Some(corners) = placed(&sheet.frame.inset(2.0), &standing, &blocks) {
-            return Some(whole(sheet, trial, extents, tables.into_iter().zip(spread).collect(), Some(corners)));
+            return Some(Places { corners, stacks });
         }
-        if spread.iter().all(|one| *one < stacks) {
+        if stacks.iter().all(|one| *one < most) {
             break;
         }
     }
@@ -166,14 +168,8 @@ fn isometric_size(extents: &Extents, scale: u32) -> Flat {
     [range.width(), range.height()].map(|length| length / f64::from(scale) + 2.0 * ROUND_ISOMETRIC)
 }
 
-/// The plan of a sheet on which the isometric and the tables have their corners.
-fn whole(
-    sheet: &Sheet,
-    trial: Trial,
-    extents: &Extents,
-    tables: Vec<(Table, usize)>,
-    corners: Option<Vec<Flat>>,
-) -> Plan {
+/// The plan of a sheet on which everything has its place.
+fn whole(sheet: &Sheet, trial: Trial, extents: &Extents, tables: Vec<Table>, places: Places) -> Plan {
     let views = Views::at(sheet, trial, extents);
     let (title, notes) = feet(sheet).unwrap_or((sheet.frame, sheet.frame));
     let scale = 1.0 / f64::from(trial.scale);
@@ -182,7 +178,8 @@ fn whole(
         placed: Placed::at(view, scale, range, views.corners[index]),
         area: views.areas[index],
     });
-    let corners = corners.unwrap_or_else(|| vec![sheet.frame.at; tables.len() + 1]);
+    let Places { corners, stacks } = places;
+    let tables: Vec<(Table, usize)> = tables.into_iter().zip(stacks).collect();
     let area = Area { at: corners[0], size: isometric_size(extents, trial.isometric_scale) };
     let inner = area.at.map(|edge| edge + ROUND_ISOMETRIC);
     let isometric = Field {

@@ -76,7 +76,8 @@ impl Area {
             && other.at[1] < self.bottom() - 1e-9
     }
 
-    fn holds(&self, other: &Self) -> bool {
+    /// Whether another box lies within it.
+    pub fn holds(&self, other: &Self) -> bool {
         other.at[0] >= self.at[0] - 1e-9
             && other.at[1] >= self.at[1] - 1e-9
             && other.right() <= self.right() + 1e-9

@@ -16,6 +16,10 @@ const ROUND: usize = 72;
 /// Below this sine of the angle between tube and line of sight the tube is seen end-on.
 const END_ON: f64 = 1e-3;
 
+/// Cosine of the widest swing of the edges between two samples: 8 degrees; and halvings to get there at most.
+const SWING: f64 = 0.990;
+const DEEPEST: u32 = 10;
+
 /// A place on the tube.
 #[derive(Debug, Clone)]
 struct Spot {
@@ -38,7 +42,9 @@ pub(super) struct Ring {
 
 /// The tube, sampled once for all views.
 #[derive(Debug)]
-pub(super) struct Trace {
+pub(super) struct Trace<'a> {
+    line: &'a Centreline,
+    outer: &'a Section,
     spots: Vec<Spot>,
     rings: Vec<Ring>,
     largest: f64,
@@ -55,9 +61,9 @@ pub(super) struct Outline {
     pub centre: Vec<Flat>,
 }
 
-impl Trace {
+impl<'t> Trace<'t> {
     /// Samples a centreline; `outer` is the tube's skin, `rings` its edges that run round it.
-    pub fn of(line: &Centreline, outer: &Section, rings: Vec<Ring>) -> Self {
+    pub fn of(line: &'t Centreline, outer: &'t Section, rings: Vec<Ring>) -> Self {
         let least = (line.length / MOST_SAMPLES).max(1e-6);
         let mut spots = Vec::new();
         for piece in &line.pieces {
@@ -77,7 +83,7 @@ impl Trace {
             }
         }
         let largest = spots.iter().map(|spot| spot.radius).fold(0.0, f64::max);
-        Self { spots, rings, largest }
+        Self { line, outer, spots, rings, largest }
     }
 
     /// Points of the centreline with the tube's radius there.
@@ -103,13 +109,14 @@ impl Trace {
     fn edges(&self, view: &View, cover: &Cover<'_>, outline: &mut Outline) {
         let mut runs = [Strip::default(), Strip::default()];
         let mut before: Option<(Vec3, usize)> = None;
-        for (index, spot) in self.spots.iter().enumerate() {
+        let spots = self.close_spots(view);
+        for (index, spot) in spots.iter().enumerate() {
             let across = spot.sample.tangent.cross(&view.toward);
             if across.norm() < END_ON {
                 runs.iter_mut().for_each(|run| run.end(outline));
                 // The straight seen end-on shows as one circle, at its end nearer to the eye.
                 if before.take().is_some() || index == 0 {
-                    self.end_on(index, view, cover, outline);
+                    end_on(&spots[index..], view, cover, outline);
                 }
                 continue;
             }
@@ -119,7 +126,7 @@ impl Trace {
                 && last.dot(&across) < 0.5
             {
                 runs.iter_mut().for_each(|run| run.end(outline));
-                self.circle(&self.spots[*at], view, cover, outline);
+                circle(&spots[*at], view, cover, outline);
             }
             for (run, side) in runs.iter_mut().zip([1.0, -1.0]) {
                 let edge = spot.sample.point + across * (side * spot.radius);
@@ -130,26 +137,28 @@ impl Trace {
         runs.iter_mut().for_each(|run| run.end(outline));
     }
 
-    /// The circle of a straight that is seen end-on and starts at a sample.
-    fn end_on(&self, from: usize, view: &View, cover: &Cover<'_>, outline: &mut Outline) {
-        let is = |spot: &&Spot| spot.sample.tangent.cross(&view.toward).norm() < END_ON;
-        let nearest = self.spots[from..].iter().take_while(is).max_by(|a, b| {
-            (a.radius, view.depth(&a.sample.point)).partial_cmp(&(b.radius, view.depth(&b.sample.point))).unwrap()
-        });
-        if let Some(spot) = nearest {
-            self.circle(spot, view, cover, outline);
+    /// The samples with more between them where the edges swing round quickly, so that their crests are drawn.
+    fn close_spots(&self, view: &View) -> Vec<Spot> {
+        let mut close = Vec::with_capacity(self.spots.len());
+        for pair in self.spots.windows(2) {
+            close.push(pair[0].clone());
+            self.between(&pair[0], &pair[1], view, 0, &mut close);
         }
+        close.extend(self.spots.last().cloned());
+        close
     }
 
-    fn circle(&self, spot: &Spot, view: &View, cover: &Cover<'_>, outline: &mut Outline) {
-        let mut run = Strip::default();
-        for step in 0..=ROUND {
-            let (sin, cos) = libm::sincos(TAU * step as f64 / ROUND as f64);
-            let edge = spot.sample.point + (view.right * cos + view.up * sin) * spot.radius;
-            // What is hidden of it lies within the tube's own picture and says nothing more.
-            if cover.hides(&edge, None) { run.end(outline) } else { run.push(view.flat(&edge), false, outline) }
+    fn between(&self, from: &Spot, to: &Spot, view: &View, depth: u32, close: &mut Vec<Spot>) {
+        let [a, b] = [from, to].map(|spot| spot.sample.tangent.cross(&view.toward));
+        let together = a.dot(&b) >= SWING * a.norm() * b.norm();
+        if together || depth >= DEEPEST {
+            return;
         }
-        run.end(outline);
+        let s = (from.s + to.s) / 2.0;
+        let middle = Spot { s, radius: self.outer.radius(s), sample: self.line.at(s) };
+        self.between(from, &middle, view, depth + 1, close);
+        close.push(middle.clone());
+        self.between(&middle, to, view, depth + 1, close);
     }
 
     fn ring(&self, ring: &Ring, view: &View, cover: &Cover<'_>, outline: &mut Outline) {
@@ -172,6 +181,27 @@ impl Trace {
         }
         run.end(outline);
     }
+}
+
+/// The circle of a straight that is seen end-on and starts at the first of some samples.
+fn end_on(spots: &[Spot], view: &View, cover: &Cover<'_>, outline: &mut Outline) {
+    let is = |spot: &&Spot| spot.sample.tangent.cross(&view.toward).norm() < END_ON;
+    let depth = |spot: &Spot| view.depth(&spot.sample.point);
+    let nearer = |a: &&Spot, b: &&Spot| a.radius.total_cmp(&b.radius).then(depth(a).total_cmp(&depth(b)));
+    if let Some(spot) = spots.iter().take_while(is).max_by(nearer) {
+        circle(spot, view, cover, outline);
+    }
+}
+
+fn circle(spot: &Spot, view: &View, cover: &Cover<'_>, outline: &mut Outline) {
+    let mut run = Strip::default();
+    for step in 0..=ROUND {
+        let (sin, cos) = libm::sincos(TAU * step as f64 / ROUND as f64);
+        let edge = spot.sample.point + (view.right * cos + view.up * sin) * spot.radius;
+        // What is hidden of it lies within the tube's own picture and says nothing more.
+        if cover.hides(&edge, None) { run.end(outline) } else { run.push(view.flat(&edge), false, outline) }
+    }
+    run.end(outline);
 }
 
 /// An edge being drawn, cut where it goes out of sight.
@@ -202,14 +232,14 @@ impl Strip {
 
 /// Where the tube stands between an edge and the eye.
 struct Cover<'a> {
-    trace: &'a Trace,
+    trace: &'a Trace<'a>,
     view: &'a View,
     cell: f64,
     cells: HashMap<[i64; 2], Vec<u32>>,
 }
 
 impl<'a> Cover<'a> {
-    fn of(trace: &'a Trace, view: &'a View) -> Self {
+    fn of(trace: &'a Trace<'a>, view: &'a View) -> Self {
         let cell = (2.0 * trace.largest).max(1e-6);
         let mut cells: HashMap<[i64; 2], Vec<u32>> = HashMap::new();
         for (index, spot) in trace.spots.iter().enumerate() {
@@ -236,32 +266,66 @@ impl<'a> Cover<'a> {
     }
 }
 
-/// A line without the points that lie within `tolerance` of the straight between their neighbours (Ramer, Douglas and
-/// Peucker).
+/// A line without the points that lie within `tolerance` of the straight between their neighbours: from each point kept,
+/// the cone of directions that stay near all points passed narrows until one falls outside; the work grows with the
+/// points alone.
 pub(super) fn simplified(points: &[Flat], tolerance: f64) -> Vec<Flat> {
-    let mut kept = vec![false; points.len()];
-    if let (Some(first), true) = (kept.first_mut(), !points.is_empty()) {
-        *first = true;
+    let mut kept: Vec<Flat> = points.first().copied().into_iter().collect();
+    let mut at = 0;
+    while at + 1 < points.len() {
+        at = last_in_cone(points, at, tolerance);
+        kept.push(points[at]);
     }
-    if let Some(last) = kept.last_mut() {
-        *last = true;
-    }
-    let mut spans = vec![(0, points.len().saturating_sub(1))];
-    while let Some((from, to)) = spans.pop() {
-        let off = |index: &usize| aside(points[*index], points[from], points[to]);
-        let Some(worst) = (from + 1..to).max_by(|a, b| off(a).total_cmp(&off(b))) else { continue };
-        if off(&worst) > tolerance {
-            kept[worst] = true;
-            spans.extend([(from, worst), (worst, to)]);
-        }
-    }
-    points.iter().zip(kept).filter_map(|(point, keep)| keep.then_some(*point)).collect()
+    kept
 }
 
-/// Distance of a point from the stretch between two others.
-fn aside(point: Flat, from: Flat, to: Flat) -> f64 {
-    let (way, arm) = ([to[0] - from[0], to[1] - from[1]], [point[0] - from[0], point[1] - from[1]]);
-    let long = way[0] * way[0] + way[1] * way[1];
-    let share = if long > 0.0 { ((arm[0] * way[0] + arm[1] * way[1]) / long).clamp(0.0, 1.0) } else { 0.0 };
-    libm::hypot(arm[0] - share * way[0], arm[1] - share * way[1])
+/// The last point that a straight from the point `from` reaches without leaving those between.
+fn last_in_cone(points: &[Flat], from: usize, tolerance: f64) -> usize {
+    let mut base: Option<f64> = None;
+    let (mut least, mut most, mut furthest) = (f64::NEG_INFINITY, f64::INFINITY, 0.0_f64);
+    for (index, point) in points.iter().enumerate().skip(from + 1) {
+        let [x, y] = [point[0] - points[from][0], point[1] - points[from][1]];
+        let far = libm::hypot(x, y);
+        if far < furthest - tolerance {
+            return index - 1;
+        }
+        if far <= tolerance {
+            continue;
+        }
+        let angle = libm::atan2(y, x);
+        let turn = angle - *base.get_or_insert(angle);
+        let turn = turn - TAU * libm::round(turn / TAU);
+        if turn < least || turn > most {
+            return index - 1;
+        }
+        let half = libm::asin(tolerance / far);
+        (least, most, furthest) = (least.max(turn - half), most.min(turn + half), furthest.max(far));
+    }
+    points.len() - 1
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_is_left_of_a_line_stays_near_all_of_it() {
+        let wave: Vec<Flat> = (0..2000).map(|i| [f64::from(i) * 0.05, 5.0 * libm::sin(f64::from(i) * 0.01)]).collect();
+        let there_and_back: Vec<Flat> = (0..50).map(|i| [f64::from(if i < 25 { i } else { 50 - i }), 0.0]).collect();
+        for points in [&wave, &there_and_back] {
+            let kept = simplified(points, 0.01);
+            assert!(kept.len() < points.len() / 5 && kept.first() == points.first() && kept.last() == points.last());
+            for point in points {
+                let near = kept.windows(2).map(|pair| aside(*point, pair[0], pair[1])).fold(f64::INFINITY, f64::min);
+                assert!(near <= 0.0100001, "{point:?} is {near} away");
+            }
+        }
+    }
+
+    /// Distance of a point from the stretch between two others.
+    fn aside(point: Flat, from: Flat, to: Flat) -> f64 {
+        let (way, arm) = ([to[0] - from[0], to[1] - from[1]], [point[0] - from[0], point[1] - from[1]]);
+        let share = ((arm[0] * way[0] + arm[1] * way[1]) / (way[0] * way[0] + way[1] * way[1])).clamp(0.0, 1.0);
+        libm::hypot(arm[0] - share * way[0], arm[1] - share * way[1])
+    }
 }
