@@ -69,7 +69,7 @@ const STATES = {
     await page.locator("#at-ports-0").getByRole("radio", { name: "other" }).check();
     await page.locator("#at-process-material").selectOption("own");
     await page.locator("summary", { hasText: "Tube ends" }).first().click();
-    await page.getByRole("button", { name: "Drawing" }).click();
+    await page.getByRole("button", { name: "Drawing", exact: true }).click();
   },
 };
 

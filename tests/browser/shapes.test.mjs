@@ -31,7 +31,7 @@ test("every demo is made, has nothing against it, and is drawn in both ways", as
       assert.equal(await page.locator(".notice").count(), 0, label);
       const name = `demo-${label.toLowerCase().replaceAll(" ", "-")}`;
       await shot(page, name);
-      await page.getByRole("button", { name: "Drawing" }).click();
+      await page.getByRole("button", { name: "Drawing", exact: true }).click();
       for (const path of await page.locator(".drawing .tube .skin").all()) assert.ok((await path.getAttribute("d")).split("L").length > 4, label);
       await page.getByRole("button", { name: "Solid" }).click();
     }

@@ -213,24 +213,37 @@ impl Draft<'_> {
         let wide = lines.iter().map(|parts| width_of_parts(parts, FIGURES)).fold(0.0, f64::max);
         let high = HIGH * lines.len() as f64;
         let mut best: Option<(f64, Patch, Flat)> = None;
-        for step in 0..24 {
-            let angle = core::f64::consts::TAU * (f64::from(step) + 0.5) / 24.0;
-            let (sin, cos) = libm::sincos(angle);
-            for far in 0..7 {
-                let off = self.reach + 4.0 + 4.5 * f64::from(far);
+        for far in 0..7 {
+            let off = self.reach + 4.0 + 4.5 * f64::from(far);
+            // Nothing further away costs less than the way there.
+            if best.as_ref().is_some_and(|(known, ..)| *known <= off) {
+                break;
+            }
+            for step in 0..24 {
+                let (sin, cos) = libm::sincos(core::f64::consts::TAU * (f64::from(step) + 0.5) / 24.0);
                 let foot = [at[0] + cos * off, at[1] + sin * off];
                 let side = if cos >= 0.0 { 1.0 } else { -1.0 };
                 let middle = [foot[0] + side * (wide / 2.0 + 0.8), foot[1]];
                 let words = Patch { middle, half: [wide / 2.0, high / 2.0], way: [1.0, 0.0] };
-                let mut cost = 3.0 * self.room.taken(&words) + 1.5 * self.room.taken(&Patch::line(at, foot)) + off;
                 if !field.within(&words) {
-                    cost += 1e6;
+                    continue;
                 }
+                let leader = 1.5 * self.room.taken(&Patch::line(at, foot)) + off;
+                if best.as_ref().is_some_and(|(known, ..)| *known <= leader) {
+                    continue;
+                }
+                let cost = leader + 3.0 * self.room.taken(&words);
                 if best.as_ref().is_none_or(|(known, ..)| cost < *known) {
                     best = Some((cost, words, foot));
                 }
             }
         }
+        // On paper too small for its words they stand beside the point all the same.
+        let best = best.or_else(|| {
+            let foot = [at[0] + self.reach + 4.0, at[1]];
+            let middle = [foot[0] + wide / 2.0 + 0.8, foot[1]];
+            Some((0.0, Patch { middle, half: [wide / 2.0, high / 2.0], way: [1.0, 0.0] }, foot))
+        });
         let Some((_, words, foot)) = best else { return };
         self.paper.open(&format!("class=\"{class}\""));
         self.paper.line(Pen::Thin, at, foot);

@@ -40,9 +40,9 @@ impl Patch {
         Self { middle: [(from[0] + to[0]) / 2.0, (from[1] + to[1]) / 2.0], half: [long / 2.0, 0.0], way }
     }
 
-    /// Points so close that no cell inside is missed.
-    fn points(&self) -> impl Iterator<Item = Flat> + '_ {
-        let steps = self.half.map(|half| (2.0 * half / (0.7 * CELL)).ceil() as usize);
+    /// Points all over it, at most `apart` from each other along and across.
+    fn points(&self, apart: f64) -> impl Iterator<Item = Flat> + '_ {
+        let steps = self.half.map(|half| (2.0 * half / apart).ceil() as usize);
         let part = |step: usize, steps: usize, half: f64| {
             if steps == 0 { 0.0 } else { half * (2.0 * step as f64 / steps as f64 - 1.0) }
         };
@@ -66,14 +66,14 @@ impl Room {
     /// How much is drawn on a patch, per square millimetre or, for a line, per millimetre, summed.
     pub fn taken(&self, patch: &Patch) -> f64 {
         let sum: u64 =
-            patch.points().map(|point| u64::from(self.cell(point).map_or(OFF, |at| self.cells[at].into()))).sum();
+            patch.points(CELL).map(|point| u64::from(self.cell(point).map_or(OFF, |at| self.cells[at].into()))).sum();
         sum as f64 * 0.5
     }
 
     /// Takes a patch.
     pub fn take(&mut self, patch: &Patch, weight: u16) {
         let mut last = usize::MAX;
-        for point in patch.points() {
+        for point in patch.points(0.7 * CELL) {
             if let Some(at) = self.cell(point)
                 && at != last
             {
