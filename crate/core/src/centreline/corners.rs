@@ -58,8 +58,7 @@ pub(super) fn through_corners(way: &Corners<'_>, radii: Radii) -> (Option<Drawn>
     let [first, last] = [&way.corners[0], &way.corners[way.corners.len() - 1]];
     let start = Way::to(&way.start, &first.1, radii.run);
     let end = Way::to(&way.end, &last.1, radii.run);
-    for (reached, terminal, at_start, station) in
-        [(&start, &way.start, true, first.0), (&end, &way.end, false, last.0)]
+    for (reached, terminal, at_start, station) in [(&start, &way.start, true, first.0), (&end, &way.end, false, last.0)]
     {
         if let Way::OutOfReach { largest_radius, .. } = reached {
             let from = terminal.station();
@@ -216,9 +215,7 @@ impl Route {
         let turns = legs
             .windows(2)
             .zip(way.corners)
-            .map(|(pair, (_, corner))| {
-                Turn::of(angle_between(&pair[0].direction, &pair[1].direction), corner.radius)
-            })
+            .map(|(pair, (_, corner))| Turn::of(angle_between(&pair[0].direction, &pair[1].direction), corner.radius))
             .collect();
         Ok(Self { nodes, legs, turns, kept: [kept_start, kept_end] })
     }

@@ -127,7 +127,11 @@ impl Curve {
         let (mut low, mut high) = (from, to);
         for _ in 0..60 {
             let miss = self.form.length([from, u]) - s;
-            if miss > 0.0 { high = u } else { low = u }
+            if miss > 0.0 {
+                high = u
+            } else {
+                low = u
+            }
             let next = u - miss / self.form.speed(u);
             let next = if next > low && next < high { next } else { (low + high) / 2.0 };
             if (next - u).abs() <= 1e-14 * (to - from).abs() {

@@ -15,19 +15,26 @@ pub(super) fn share_room(turns: &mut [Turn], legs: &[Leg], kept: [f64; 2]) {
     let ends = |leg: usize| [leg.checked_sub(1), (leg < last).then_some(leg)];
     while grows.contains(&true) {
         let fill = |leg: usize| {
-            let room = legs[leg].length
-                - if leg == 0 { kept[0] } else { 0.0 }
-                - if leg == last { kept[1] } else { 0.0 };
+            let room =
+                legs[leg].length - if leg == 0 { kept[0] } else { 0.0 } - if leg == last { kept[1] } else { 0.0 };
             let (mut held, mut growing) = (0.0, 0.0);
             for turn in ends(leg).into_iter().flatten() {
-                if grows[turn] { growing += turns[turn].reach() } else { held += turns[turn].reach() * turns[turn].radius }
+                if grows[turn] {
+                    growing += turns[turn].reach()
+                } else {
+                    held += turns[turn].reach() * turns[turn].radius
+                }
             }
             if growing > 0.0 { ((room - held) / growing).max(0.0) } else { f64::INFINITY }
         };
         let levels: Vec<f64> = (0..legs.len()).map(fill).collect();
         let full = levels.iter().copied().fold(f64::INFINITY, f64::min);
-        let asked =
-            turns.iter().zip(&grows).filter(|(_, grows)| **grows).map(|(turn, _)| turn.radius).fold(f64::INFINITY, f64::min);
+        let asked = turns
+            .iter()
+            .zip(&grows)
+            .filter(|(_, grows)| **grows)
+            .map(|(turn, _)| turn.radius)
+            .fold(f64::INFINITY, f64::min);
         if asked <= full {
             for (turn, grows) in turns.iter().zip(grows.iter_mut()) {
                 *grows &= turn.radius > asked;
@@ -54,7 +61,8 @@ mod tests {
 
     fn shared(asked: &[f64], legs: &[f64], kept: [f64; 2]) -> Vec<f64> {
         let mut turns: Vec<Turn> = asked.iter().map(|radius| Turn::of(FRAC_PI_2, *radius)).collect();
-        let legs: Vec<Leg> = legs.iter().map(|length| Leg { direction: crate::layout::Vec3::x(), length: *length }).collect();
+        let legs: Vec<Leg> =
+            legs.iter().map(|length| Leg { direction: crate::layout::Vec3::x(), length: *length }).collect();
         share_room(&mut turns, &legs, kept);
         turns.iter().map(|turn| turn.radius).collect()
     }

@@ -17,8 +17,8 @@ mod smooth;
 mod table;
 
 pub use bounds::{Bounds, bounds};
-pub use link::{Link, Pose, extra_turn, shortest_link};
 pub use curve::{Curve, Form};
+pub use link::{Link, Pose, extra_turn, shortest_link};
 pub use run::{line_of, lines};
 pub use table::{BendKind, BendRow, apexes, bend_table};
 

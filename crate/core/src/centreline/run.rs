@@ -31,7 +31,12 @@ pub fn line_of(run: &Run, placed: &PlacedRun) -> RunLine {
 
 /// The run's centreline if its own radius were `radius`; corners keep radii of their own.
 fn at_radius(run: &Run, placed: &PlacedRun, radius: f64) -> (Option<Centreline>, Vec<Obstacle>) {
-    let mut route = Drawing { pen: Pen::default(), whole: true, obstacles: Vec::new(), radii: Radii { run: radius, fit: run.fit_bends } };
+    let mut route = Drawing {
+        pen: Pen::default(),
+        whole: true,
+        obstacles: Vec::new(),
+        radii: Radii { run: radius, fit: run.fit_bends },
+    };
     let mut start = End { pose: placed.start.clone(), station: None };
     let mut from = 0;
     for (station, placed_station) in placed.stations.iter().enumerate() {

@@ -37,7 +37,7 @@ pub(super) fn least_radius(run: &OneRun<'_>) -> f64 {
     up(exact_least(run))
 }
 
-fn exact_least(run: &OneRun<'_>) -> f64 {
+pub(super) fn exact_least(run: &OneRun<'_>) -> f64 {
     run.run.outer_radius() + least_inner_radius(run.reach())
 }
 
@@ -82,9 +82,7 @@ fn turns_at(nodes: &[Vec3], node: usize) -> bool {
 fn bend_of_the_run(run: &OneRun<'_>) -> Option<Vec3> {
     if run.drawn.line.is_some() {
         let own = |station: usize| run.corner(station).is_some_and(|corner| corner.bend_radius.is_some());
-        let of_the_run = |piece: &&Piece| {
-            matches!(piece.shape, Shape::Arc { station, .. } if station.is_none_or(|station| !own(station)))
-        };
+        let of_the_run = |piece: &&Piece| matches!(piece.shape, Shape::Arc { station, .. } if station.is_none_or(|station| !own(station)));
         return run.pieces().iter().find(of_the_run).map(|piece| piece.at(piece.length / 2.0).point);
     }
     let nodes = &run.drawn.skeleton;

@@ -2,8 +2,10 @@
 
 mod bend_radius;
 mod chamfer;
+mod curves;
 mod far;
 mod finding;
+mod fitted;
 mod loops;
 mod meets;
 mod mend;
@@ -31,6 +33,8 @@ pub type Check = fn(Subject<'_>, &mut Budget) -> Vec<Finding>;
 pub const CHECKS: &[Check] = &[
     obstacles::findings,
     bend_radius::findings,
+    curves::findings,
+    fitted::findings,
     loops::findings,
     tube_diameter::findings,
     wall::findings,

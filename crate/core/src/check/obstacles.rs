@@ -72,9 +72,8 @@ fn corners_too_close(run: &OneRun<'_>, ends: [Option<usize>; 2], [room, need]: [
 
 /// Half way along the straight that is too short.
 fn middle_of(run: &OneRun<'_>, ends: [Option<usize>; 2]) -> Vec3 {
-    let point = |end: Option<usize>, at_start: bool| {
-        end.map_or(run.pose(at_start).lead_end, |station| run.station_at(station))
-    };
+    let point =
+        |end: Option<usize>, at_start: bool| end.map_or(run.pose(at_start).lead_end, |station| run.station_at(station));
     (point(ends[0], true) + point(ends[1], false)) / 2.0
 }
 
@@ -210,8 +209,12 @@ fn link_too_tight(run: &OneRun<'_>, between: [Option<usize>; 2]) -> Finding {
         .finding("link_too_tight", severity, run.at("/bend_radius"))
         .at(&between[0].map_or(run.pose(true).lead_end, |coil| run.station_at(coil)))
         .value(run.run.bend_radius, "mm")
-        .word("before", end_name(run, between[0], true))
-        .word("after", end_name(run, between[1], false));
+        .source(GEOMETRY);
+    let joins = between
+        .iter()
+        .any(Option::is_some)
+        .then(|| format!("{} to {}", end_name(run, between[0], true), end_name(run, between[1], false)));
+    let finding = joins.into_iter().fold(finding, |finding, joins| finding.word("joins", joins));
     match largest {
         Some(largest) => finding.limit(largest, GEOMETRY).ways(run_radius(run)),
         None => finding,
@@ -220,5 +223,5 @@ fn link_too_tight(run: &OneRun<'_>, between: [Option<usize>; 2]) -> Finding {
 
 /// What a message calls what a bend or a link joins: a coil, or a port.
 fn end_name(run: &OneRun<'_>, coil: Option<usize>, at_start: bool) -> String {
-    coil.map_or_else(|| run.port_name(at_start), |coil| run.station_name(coil))
+    coil.map_or_else(|| format!("the fitting at {}", run.port_name(at_start)), |coil| run.station_name(coil))
 }

@@ -143,6 +143,49 @@ pub const WORDS: &[Words] = &[
         limit: Limit::Exact,
     },
     Words {
+        code: "coil_tight",
+        title: "Coil too tight",
+        meaning: "The tube's middle line is bent too sharply in the coil. At half the outer diameter or less the tube's \
+                  inside would fold into itself.",
+        messages: &[
+            "{station} bends the tube of {diameter} to a radius of {value}, which folds it into itself. Open the coil to at \
+             least {least}.",
+            "{station} bends the tube to a radius of {value}, less than its outer diameter, {limit}. It can be printed, but \
+             it slows the coolant and is hard to clean.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "curve_tight",
+        title: "Smooth curve too tight",
+        meaning: "The points leave the curve too little room to turn. At half the outer diameter or less the tube's \
+                  inside would fold into itself.",
+        messages: &[
+            "near {station} the curve bends the tube of {diameter} to a radius of {value}; at least {least} is needed. Move \
+             {point} by {by}, to {to}.",
+            "near {station} the curve bends the tube of {diameter} to a radius of {value}; at least {least} is needed. \
+             Spread the points out, or take one away.",
+            "near {station} the curve bends the tube to a radius of {value}, less than its outer diameter, {limit}. It can \
+             be printed, but it slows the coolant and is hard to clean.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "no_room_to_share",
+        title: "Too little room to share",
+        meaning: "Bends share the straights between their corners, but what this one is left is less than a tube needs.",
+        messages: &["{corner} is left a bend radius of {value}; at least {limit} is needed. Move the corners apart."],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "bends_fitted",
+        title: "Bends made as large as fits",
+        meaning: "You asked for bends as large as fits. Where corners are close together they share the room, so their \
+                  radii are smaller than the one stated.",
+        messages: &["{bends} less than the radius asked for; the smallest, at {corner}, has {smallest} of {limit}."],
+        limit: Limit::Exact,
+    },
+    Words {
         code: "corners_too_close",
         title: "Corners too close together",
         meaning: "Each bend takes up some of the straight on both sides of its corner. These two want more than there is.",
@@ -182,9 +225,9 @@ pub const WORDS: &[Words] = &[
         meaning: "A corner that is not straight in front of its port is reached by one more bend after the fitting. \
                   This one lies inside that bend's circle.",
         messages: &[
-            "{corner} is too close beside the fitting at {port} for a bend radius of {value}. {limit} or less reaches \
-             it, or move the corner away.",
-            "{corner} is too close beside the fitting at {port} for any bend. Move the corner away.",
+            "{corner} is too close beside {port} for a bend radius of {value}. {limit} or less reaches it, or move the \
+             corner away.",
+            "{corner} is too close beside {port} for any bend. Move the corner away.",
         ],
         limit: Limit::Most,
     },
@@ -209,6 +252,10 @@ pub const WORDS: &[Words] = &[
         meaning: "Without corners the tube takes the shortest way of one bend, a straight and one bend. These ports are so \
                   close, or face so, that it would have to loop.",
         messages: &[
+            "a bend radius of {value} does not lead from {joins} without a loop. {limit} or less does; or move the coil, \
+             or turn its start angle.",
+            "no bend radius leads from {joins} without a loop. Move the coil, turn its start angle, or lead the tube \
+             there with a corner.",
             "a bend radius of {value} does not fit between these two ports without a loop. {limit} or less fits; \
              or lead the tube round with corners.",
             "no bend radius fits between these two ports without a loop. Lead the tube round with corners, or move a port.",

@@ -1,8 +1,8 @@
 //! The one way a design is written: every key, in the document's order, numbers as short as they read back the same.
 
 use super::model::{
-    Coil, Coolant, Coordinate, Design, Dress, Elbow, Ends, Fitting, KeepOut, KeepOutShape, Loop, Material, Port, Printer,
-    Run, Seal, Station,
+    Coil, Coolant, Coordinate, Design, Dress, Elbow, Ends, Fitting, KeepOut, KeepOutShape, Loop, Material, Port,
+    Printer, Run, Seal, Station,
 };
 use super::parse::{FORMAT, VERSION};
 use super::writer::Writer;
