@@ -76,6 +76,10 @@ function told({ run, design, stated }) {
   const fitting = (port) => design.fittings.find((one) => one.name === design.ports.find((other) => other.name === port).fitting);
   const bend = (row) => rows[Number(row) - 1];
   const coilOf = (row) => own.route[bend(row).station].coil;
+  const centre = (row, axis) => {
+    const part = coilOf(row).centre[axis];
+    return typeof part === "number" ? part : design.ports.find((one) => one.name === part.of).at[axis] + part.plus;
+  };
   const axis = (row) => coilOf(row).axis.map((part) => part / Math.hypot(...coilOf(row).axis));
   return {
     leg: (row) => distance(run.points_mm[Number(row)], run.points_mm[Number(row) - 1]),
@@ -89,7 +93,7 @@ function told({ run, design, stated }) {
     coil_radius: (row) => coilOf(row).radius, coil_end_radius: (row) => coilOf(row).end_radius ?? coilOf(row).radius,
     coil_pitch: (row) => coilOf(row).pitch, coil_turns: (row) => coilOf(row).turns, coil_start: (row) => coilOf(row).start_deg,
     coil_axis_x: (row) => axis(row)[0], coil_axis_y: (row) => axis(row)[1], coil_axis_z: (row) => axis(row)[2],
-    coil_centre_x: (row) => coilOf(row).centre[0], coil_centre_y: (row) => coilOf(row).centre[1], coil_centre_z: (row) => coilOf(row).centre[2],
+    coil_centre_x: (row) => centre(row, 0), coil_centre_y: (row) => centre(row, 1), coil_centre_z: (row) => centre(row, 2),
     body_diameter: () => own.dress.diameter ?? stated.tube.outer_diameter, body_end_diameter: () => own.dress.end_diameter ?? own.dress.diameter,
     body_blend: () => own.dress.blend, body_lobes: () => own.dress.lobes, body_depth: () => own.dress.depth, body_twist: () => own.dress.twist_deg_per_mm,
   };
@@ -161,8 +165,8 @@ test("a dimension line is as long as its number, and shorter where it is underli
     const scale = 1 / Number(/data-scale="1:(\d+)"/.exec(svg)[1]);
     for (const group of groups(svg, "leg")) {
       const [number] = numbersOf(group);
-      const lines = [...group.matchAll(/<path stroke-width="0.25" d="([^"]*)"/g)].map((found) => points(found[1]));
-      const long = distance(lines[2][0], lines[2][1]);
+      const arrows = [...group.matchAll(/<path fill="#000" stroke="none" d="([^"]*)"/g)].map((found) => points(found[1])[0]);
+      const long = distance(arrows[0], arrows[1]);
       if (number.underlined) {
         assert.ok(long < number.value * scale, `${run.name}: ${number.value} is seen ${long}`);
         short += 1;

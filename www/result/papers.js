@@ -19,6 +19,7 @@ export class Papers {
   /** @type {Sheet | undefined} */ #sheet;
   #trouble = "";
   #asked = "";
+  #busy = false;
 
   /** @param {App} app */
   constructor(app) {
@@ -61,9 +62,10 @@ export class Papers {
   drawing(run) {
     const { link, text, fresh } = this.app;
     const wanted = `${link.edition} ${run}`;
-    if (fresh && this.#asked !== wanted) {
+    // One at a time: while one is drawn the design may move on by many keys, and only the last of them is drawn next.
+    if (fresh && !this.#busy && this.#asked !== wanted) {
       this.#asked = wanted;
-      void this.#fetch(run, text, wanted);
+      void this.#fetch(run, text);
     }
     return { sheet: this.#sheet?.run === run ? this.#sheet : undefined, trouble: this.#trouble };
   }
@@ -71,19 +73,18 @@ export class Papers {
   /**
    * @param {string} run
    * @param {string} text
-   * @param {string} wanted
    */
-  async #fetch(run, text, wanted) {
+  async #fetch(run, text) {
+    this.#busy = true;
     try {
       const bytes = await this.app.link.ask("exportFile", text, JSON.stringify({ kind: "drawing", run }));
-      if (this.#asked !== wanted) return;
       this.#sheet = readSheet(run, new TextDecoder().decode(bytes));
       this.#trouble = "";
     } catch (error) {
-      if (this.#asked !== wanted) return;
       this.#sheet = undefined;
       this.#trouble = error instanceof Error ? error.message : String(error);
     }
+    this.#busy = false;
     this.app.redraw();
   }
 
