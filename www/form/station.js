@@ -46,11 +46,12 @@ export function stationItem(sheet, run, station, index, pointer) {
     <fieldset>
       <legend class="unseen">${title}${unitMark(quantity)}</legend>
       <div class="station-head">
+        <span class="number" aria-hidden="true">${index + 1}</span>
         <label class="kind"><span class="unseen">What station ${index + 1} is</span>
           <select @change=${become} .value=${live(kind)}>
             ${KINDS.map((one) => html`<option value=${one} ?selected=${one === kind}>${kindWords(one)}</option>`)}
           </select></label>
-        <span class="unit" aria-hidden="true">${index + 1}${kind === "coil" ? html` · ${quantity.label.toLowerCase()}` : nothing}${unitMark(quantity)}</span>
+        <span class="unit" aria-hidden="true">${kind === "coil" ? quantity.label.toLowerCase() : nothing}${unitMark(quantity)}</span>
         ${tools(sheet, run, `${title.toLowerCase()} of ${run.name}`, index, pointer)}
       </div>
       <div class="row ${kind === "corner" ? "corner" : "three"}" id=${idOf(point)}>
