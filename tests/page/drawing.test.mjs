@@ -87,6 +87,8 @@ function told({ run, design, stated }) {
     radius: (row) => bend(row).radius_mm, arc: (row) => bend(row).length_mm,
     x: (row) => run.points_mm[row][0], y: (row) => run.points_mm[row][1], z: (row) => run.points_mm[row][2],
     length: () => run.length_mm, mass: () => run.mass_g,
+    size_x: () => run.bounds_mm.max[0] - run.bounds_mm.min[0], size_y: () => run.bounds_mm.max[1] - run.bounds_mm.min[1],
+    size_z: () => run.bounds_mm.max[2] - run.bounds_mm.min[2],
     outer_diameter: () => stated.tube.outer_diameter, bore: () => stated.tube.bore, wall: () => (stated.tube.outer_diameter - stated.tube.bore) / 2,
     chamfer_deg: () => own.ends.chamfer_deg, chamfer_length: () => own.ends.chamfer_length, edge_break: () => own.ends.edge_break,
     trim: () => own.ends.trim, socket_depth: (row) => fitting([own.from, own.to][row]).socket_depth,

@@ -1,7 +1,7 @@
 //! One run with everything that is told about it in a table or a drawing.
 
 use super::features::{Feature, Point, features, points};
-use crate::centreline::Centreline;
+use crate::centreline::{self, Centreline};
 use crate::design::{Design, Fitting, Run};
 use crate::layout::PlacedRun;
 use crate::tube::Profile;
@@ -32,6 +32,13 @@ impl ToldRun<'_> {
 
     pub(super) fn points(&self) -> Vec<Point> {
         points(self.line, &self.features())
+    }
+
+    /// How far the tube's skin reaches along x, y and z, mm: the size of the report's bounds.
+    pub(super) fn outside_size(&self) -> [f64; 3] {
+        let breaks: Vec<f64> = self.profile.outer.breaks.iter().map(|[at, _]| *at).collect();
+        let bounds = centreline::bounds(self.line, &breaks, |s| self.profile.outer.radius(s));
+        (bounds.max - bounds.min).into()
     }
 
     /// The ports at its start and its end.

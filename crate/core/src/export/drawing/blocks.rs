@@ -50,6 +50,9 @@ pub(super) fn title(paper: &mut Paper, at: Flat, told: &ToldRun<'_>, sheet: &She
         Some(name) => name.to_owned(),
         None => format!("{} \u{d7} {}", shown(sheet.size[0]), shown(sheet.size[1])),
     };
+    let [x, y, z] = told.outside_size();
+    let times = || Part::words(" \u{d7} ");
+    let outside = vec![sized("size_x", x), times(), sized("size_y", y), times(), sized("size_z", z)];
     let mass = Part::Number(Told { dimension: "mass", row: None, value: told.mass, shown: shown(told.mass) });
     let rows = [
         vec![words("Run", 90.0, &run.name, LARGE), words("Design", 90.0, &told.design.name, FIGURES)],
@@ -66,10 +69,11 @@ pub(super) fn title(paper: &mut Paper, at: Flat, told: &ToldRun<'_>, sheet: &She
         ],
         vec![
             words("Scale", 20.0, scale, FIGURES),
-            words("Units", 40.0, "mm, degrees", FIGURES),
+            words("Units", 28.0, "mm, degrees", FIGURES),
             words("Projection", 38.0, "third angle", FIGURES),
-            words("Sheet", 34.0, &size, FIGURES),
-            words("Made by", 48.0, super::super::APPLICATION, FIGURES),
+            words("Sheet", 26.0, &size, FIGURES),
+            Field { width: 44.0, label: "Outside size: x, y, z", parts: outside, size: SMALL },
+            words("Made by", 24.0, super::super::APPLICATION, FIGURES),
         ],
     ];
     let mut y = at[1];
@@ -89,7 +93,7 @@ pub(super) fn title(paper: &mut Paper, at: Flat, told: &ToldRun<'_>, sheet: &She
         }
         y += high;
     }
-    symbol(paper, [at[0] + 20.0 + 40.0 + 25.0, at[1] + TITLE[1] - ROW / 2.0]);
+    symbol(paper, [at[0] + 20.0 + 28.0 + 25.0, at[1] + TITLE[1] - ROW / 2.0]);
     paper.close();
 }
 
