@@ -19,14 +19,19 @@ const HALVINGS: u32 = 12;
 /// Smooth curves whose points are moved to find a way out; a design with more is wrong as a whole.
 const MOST_MOVED: usize = 4;
 
-/// `coil_tight`, `curve_tight`: stop where the inside would fold over itself, note below the outer diameter.
+/// `coil_tight`, `curve_tight` (stop): the inside would fold over itself. `curve_below_diameter` (note): either is bent to
+/// less than the outer diameter.
 pub(super) fn findings(subject: Subject<'_>, _: &mut Budget) -> Vec<Finding> {
     let mut moves = MOST_MOVED;
-    subject.runs().flat_map(|run| of_run(&run, &mut moves)).collect()
-}
-
-fn of_run(run: &OneRun<'_>, moves: &mut usize) -> Vec<Finding> {
-    tightest_of_each(run.pieces()).into_iter().filter_map(|(piece, curve)| judge(run, piece, curve, moves)).collect()
+    let clearance = subject.design.clearance;
+    let of_run = |run: OneRun<'_>| {
+        let tightest = tightest_of_each(run.pieces());
+        tightest
+            .into_iter()
+            .filter_map(|(piece, curve)| judge(&run, (piece, curve), clearance, &mut moves))
+            .collect::<Vec<_>>()
+    };
+    subject.runs().flat_map(of_run).collect()
 }
 
 /// The tightest piece of each coil and of each smooth curve, in order.
@@ -46,7 +51,7 @@ fn tightest_of_each(pieces: &[Piece]) -> Vec<(&Piece, &Curve)> {
     tightest
 }
 
-fn judge(run: &OneRun<'_>, piece: &Piece, curve: &Curve, moves: &mut usize) -> Option<Finding> {
+fn judge(run: &OneRun<'_>, (piece, curve): (&Piece, &Curve), clearance: f64, moves: &mut usize) -> Option<Finding> {
     let (least, diameter) = (exact_least(run), run.run.tube.outer_diameter);
     let (severity, limit, source) = if curve.tightest < least {
         (Severity::Stop, least_radius(run), GEOMETRY)
@@ -59,6 +64,7 @@ fn judge(run: &OneRun<'_>, piece: &Piece, curve: &Curve, moves: &mut usize) -> O
         Form::Helix(_) => ("coil_tight", run.station(curve.whole, "/coil/radius")),
         Form::Cubic(_) => ("curve_tight", run.station(curve.station, "/through")),
     };
+    let code = if severity == Severity::Stop { code } else { "curve_below_diameter" };
     let finding = run
         .finding(code, severity, place)
         .at(&piece.at(piece.tightest_at()).point)
@@ -66,10 +72,8 @@ fn judge(run: &OneRun<'_>, piece: &Piece, curve: &Curve, moves: &mut usize) -> O
         .limit(limit, source)
         .word("station", run.station_name(curve.station))
         .word("diameter", words::number(diameter, "mm"));
-    let finding =
-        if severity == Severity::Stop { finding.word("least", words::at_least(limit, "mm")) } else { finding };
     match curve.form {
-        Form::Helix(_) => Some(finding.ways(wider(run, curve, limit))),
+        Form::Helix(_) => Some(finding.ways(wider(run, curve, limit, clearance))),
         Form::Cubic(_) if severity == Severity::Stop && *moves > 0 => {
             *moves -= 1;
             Some(moved(run, curve, limit, finding))
@@ -80,9 +84,11 @@ fn judge(run: &OneRun<'_>, piece: &Piece, curve: &Curve, moves: &mut usize) -> O
 
 /// The coil with its tight end opened until its centreline is wide enough. A coil that widens is bent a little more
 /// than its radius says, so a little more is tried as well.
-fn wider(run: &OneRun<'_>, curve: &Curve, limit: f64) -> Vec<Vec<PatchStep>> {
+fn wider(run: &OneRun<'_>, curve: &Curve, limit: f64, clearance: f64) -> Vec<Vec<PatchStep>> {
     let Station::Coil(coil) = &run.run.route[curve.whole] else { return Vec::new() };
-    let widths = [1.0, 1.02, 1.1, 1.3].map(|times| up(limit * times));
+    // Beyond half a turn the far side of the coil must clear it as well.
+    let across = if coil.turns > 0.5 { run.run.outer_radius() + clearance / 2.0 } else { 0.0 };
+    let widths = [1.0, 1.02, 1.1, 1.3].map(|times| up(limit.max(across) * times));
     let at = |key: &str| run.station(curve.whole, &format!("/coil/{key}"));
     widths
         .map(|width| {

@@ -148,10 +148,8 @@ pub const WORDS: &[Words] = &[
         meaning: "The tube's middle line is bent too sharply in the coil. At half the outer diameter or less the tube's \
                   inside would fold into itself.",
         messages: &[
-            "{station} bends the tube of {diameter} to a radius of {value}, which folds it into itself. Open the coil to at \
-             least {least}.",
-            "{station} bends the tube to a radius of {value}, less than its outer diameter, {limit}. It can be printed, but \
-             it slows the coolant and is hard to clean.",
+            "{station} bends the tube of {diameter} to a radius of {value}, which folds it into itself. At least {limit} is \
+             needed: open the coil.",
         ],
         limit: Limit::Least,
     },
@@ -161,14 +159,19 @@ pub const WORDS: &[Words] = &[
         meaning: "The points leave the curve too little room to turn. At half the outer diameter or less the tube's \
                   inside would fold into itself.",
         messages: &[
-            "near {station} the curve bends the tube of {diameter} to a radius of {value}; at least {least} is needed. Move \
+            "near {station} the curve bends the tube of {diameter} to a radius of {value}; at least {limit} is needed. Move \
              {point} by {by}, to {to}.",
-            "near {station} the curve bends the tube of {diameter} to a radius of {value}; at least {least} is needed. \
+            "near {station} the curve bends the tube of {diameter} to a radius of {value}; at least {limit} is needed. \
              Spread the points out, or take one away.",
-            "near {station} the curve bends the tube to a radius of {value}, less than its outer diameter, {limit}. It can \
-             be printed, but it slows the coolant and is hard to clean.",
         ],
         limit: Limit::Least,
+    },
+    Words {
+        code: "curve_below_diameter",
+        title: "Bent to less than the outer diameter",
+        meaning: "It can be printed, but so tight a bend slows the coolant and is hard to support and to clean.",
+        messages: &["near {station} the tube is bent to a radius of {value}, less than its outer diameter, {limit}."],
+        limit: Limit::Exact,
     },
     Words {
         code: "no_room_to_share",
@@ -330,9 +333,10 @@ pub const WORDS: &[Words] = &[
         title: "Tube meets itself",
         meaning: "Two parts of the same tube come closer than the clearance you asked for, or into each other.",
         messages: &[
-            "the tube runs into itself by {overlap}, {along} and {further} along from {from}. Move a corner.",
+            "the tube runs into itself by {overlap}, {along} and {further} along from {from}. Move a corner, or \
+             give a coil more pitch.",
             "the tube comes within {value} of itself, {along} and {further} along from {from}; you asked for {limit}. \
-             Move a corner.",
+             Move a corner, or give a coil more pitch.",
         ],
         limit: Limit::Least,
     },
