@@ -150,7 +150,7 @@ fn tile_marks(paper: &mut Paper, room: &mut Room, tiles: &Tiles, size: Flat) {
     }
     for (name, area) in tiles.each() {
         let corner = [0, 1].map(|axis| area.at[axis].max(0.0) + sheet::OVERLAP + 2.0);
-        let letters = |[x, y]: Flat| Patch::upright([x, y], [width_of(&name, LARGE), 5.0]);
+        let letters = |[x, y]: Flat| Patch::upright([x - 1.5, y - 1.0], [width_of(&name, LARGE) + 3.0, 7.0]);
         // Further in where something stands in the corner.
         let choices =
             (0..112).map(|step| [corner[0] + f64::from(step % 14) * 12.0, corner[1] + f64::from(step / 14) * 12.0]);
