@@ -52,8 +52,11 @@ function roundACylinder(design, here, there, beside) {
     if (!from || !to || !up || radius === undefined) return [];
     if (coils.some((centre) => centre && offAxis(centre, from, up) < radius)) return [];
     const climb = dot(less(there, here), up);
-    const [foot, axis] = climb >= 0 ? [from, up] : [to, plus([0, 0, 0], up, -1)];
-    const [long, level] = [apart(from, to), dot(less(here, foot), axis)];
+    const [long, above] = [apart(from, to), dot(less(here, from), up)];
+    // Where there is nothing to climb, it goes where there is more of the cylinder.
+    const upwards = climb === 0 ? above < long / 2 : climb > 0;
+    const [foot, axis] = upwards ? [from, up] : [to, plus([0, 0, 0], up, -1)];
+    const level = dot(less(here, foot), axis);
     const start = Math.max(beside, Math.min(level, long - beside));
     return [{ centre: plus(foot, axis, start), axis, radius: Math.ceil(2 * (radius + beside)) / 2, climb: Math.abs(climb), room: long - beside - start }];
   });
@@ -111,7 +114,7 @@ function wound(design, run, bed, least, here, there) {
   const degrees = Math.round((start * 180) / Math.PI / 5) * 5;
   const [x, y, z] = bed.centre.map((value, axis) => tiedWhereEqual(value, axis, ports));
   return {
-    centre: [x, y, z], axis: /** @type {Xyz} */ (bed.axis.map(tidy)), radius: bed.radius, pitch, turns: tidy(turns),
+    centre: [x, y, z], axis: /** @type {Xyz} */ (bed.axis.map((part) => tidy(part) + 0)), radius: bed.radius, pitch, turns: tidy(turns),
     hand: "right", start_deg: degrees === 0 ? 0 : degrees,
   };
 }
