@@ -6,12 +6,7 @@ use crate::quantity::{Kind, Quantity};
 
 /// `of` with `word` behind it, and a number behind that where such a name is taken: "pump to block copy 2". A name that
 /// would be longer than `quantity` allows is cut first.
-pub(super) fn fresh<'a>(
-    taken: impl Iterator<Item = &'a str>,
-    of: &str,
-    word: &str,
-    quantity: &Quantity,
-) -> String {
+pub(super) fn fresh<'a>(taken: impl Iterator<Item = &'a str>, of: &str, word: &str, quantity: &Quantity) -> String {
     let taken: BTreeSet<&str> = taken.collect();
     let most = match quantity.kind {
         Kind::Text { most, .. } => most,

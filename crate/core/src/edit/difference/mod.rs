@@ -128,8 +128,12 @@ fn things(old: &Side<'_>, new: &Side<'_>, list: &str, pairs: &[Pair]) -> Vec<Thi
         Pair::Added(index) => Some(Thing { name: name(new, index), was: None, fate: Fate::Added, changes: Vec::new() }),
         Pair::Both(was, is) => {
             let changes = changes(old.item(list, was), new.item(list, is), &format!("/{list}/{is}"), &["name"]);
-            fate(&name(old, was), &name(new, is), !changes.is_empty())
-                .map(|(was, fate)| Thing { name: name(new, is), was, fate, changes })
+            fate(&name(old, was), &name(new, is), !changes.is_empty()).map(|(was, fate)| Thing {
+                name: name(new, is),
+                was,
+                fate,
+                changes,
+            })
         }
     };
     pairs.iter().filter_map(of_pair).collect()

@@ -83,16 +83,7 @@ pub(super) fn stations(
 }
 
 fn only(kind: &'static str, station: Option<usize>, was: Option<usize>, fate: Fate) -> StationDifference {
-    StationDifference {
-        kind,
-        station,
-        was,
-        fate,
-        by_mm: None,
-        moved_mm: None,
-        followed: false,
-        changes: Vec::new(),
-    }
+    StationDifference { kind, station, was, fate, by_mm: None, moved_mm: None, followed: false, changes: Vec::new() }
 }
 
 fn kind(station: &PlacedStation) -> &'static str {
