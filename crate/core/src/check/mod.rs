@@ -1,5 +1,6 @@
 //! The questions a builder asks of a design: one file a question, each a pure function to findings.
 
+mod assembly;
 mod bend_radius;
 mod chamfer;
 mod curves;
@@ -16,6 +17,7 @@ mod play;
 mod ports;
 mod round;
 mod subject;
+mod trim;
 mod tube_diameter;
 mod wall;
 pub mod words;
@@ -43,7 +45,9 @@ pub const CHECKS: &[Check] = &[
     ports::findings,
     misaligned::findings,
     play::findings,
+    trim::findings,
     far::findings,
+    assembly::findings,
 ];
 
 /// Findings of one kind about one run that are told: a run with more is wrong as a whole, and telling each corner of

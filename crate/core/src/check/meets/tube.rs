@@ -7,7 +7,7 @@ use core::f64::consts::FRAC_PI_2;
 use std::cell::OnceCell;
 
 /// A drawn run with its nested boxes and the arc lengths that count.
-pub(super) struct Tube<'a> {
+pub(in crate::check) struct Tube<'a> {
     pub run: OneRun<'a>,
     pub line: &'a Centreline,
     pub radius: f64,
