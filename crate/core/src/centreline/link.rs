@@ -1,9 +1,19 @@
 //! The shortest arc-straight-arc link between two poses in space.
 //!
-//! Starts come from three places that between them reach every kind of link, degenerate ones included
-//! ([`super::link_starts`]); each is solved to the last digits ([`super::link_equations`]); the shortest wins.
+//! Quick starts ([`super::link_starts`]) lead to a short link; then every place where the first arc of a shorter one
+//! might be is either excluded by how little a link can change over it, or tried ([`super::link_cells`]). Each try is
+//! solved to the last digits ([`super::link_equations`]); the shortest wins.
+//!
+//! | poses | link |
+//! |---|---|
+//! | in line, same way | a straight |
+//! | nearly in line, offset `h`, ahead `w` | two arcs of `2 atan(h / (w + s))`, straight `s`, `s^2 = w^2 + h^2 - 4 R h` |
+//! | side by side, same side, `h >= 2 R` apart | two quarter turns, straight `h - 2 R`: `pi R + h - 2 R` |
+//! | on one axis, back to back, `w` apart | two half turns in any one plane and `w` back: `2 pi R + w` |
+//! | facing one another on one axis, at the first end's own point | see `tests/link_cases.rs` |
 
 use super::corners::angle_between;
+use super::link_cells::search;
 use super::link_equations::Problem;
 use super::link_starts::starts;
 use super::pen::{Bend, Pen};
@@ -39,7 +49,7 @@ const IN_LINE: f64 = 1e-9;
 /// Radius that a link of no radius is drawn with, mm.
 pub(super) const SHARPEST: f64 = 1e-6;
 /// A link this much shorter than another, relative, is the shorter one; nearer than that the first found stays.
-const SHORTER: f64 = 1e-9;
+pub(super) const SHORTER: f64 = 1e-9;
 
 /// The shortest link of arcs of `radius` (above 0) from one pose to the other; none where no start led to one.
 pub fn shortest_link(from: &Pose, to: &Pose, radius: f64) -> Option<Link> {
@@ -48,13 +58,19 @@ pub fn shortest_link(from: &Pose, to: &Pose, radius: f64) -> Option<Link> {
     }
     let problem = Problem::new(from, to, radius);
     let mut best: Option<Link> = None;
-    for start in starts(&problem) {
+    let mut keep = |start| {
         if let Some(link) = problem.solve(start)
             && best.as_ref().is_none_or(|other| link.length < other.length * (1.0 - SHORTER))
         {
             best = Some(link);
         }
+        best.as_ref().map_or(f64::INFINITY, |link| link.length / radius)
+    };
+    let mut length = f64::INFINITY;
+    for start in starts(&problem) {
+        length = keep(start);
     }
+    search(&problem, length, keep);
     best
 }
 

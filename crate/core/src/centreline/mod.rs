@@ -8,6 +8,7 @@ mod corners;
 mod curve;
 mod fit;
 mod link;
+mod link_cells;
 mod link_equations;
 mod link_starts;
 mod pen;
