@@ -1,6 +1,7 @@
 // The page's markup, as a function of what the app holds.
 
 import { html, nothing } from "./vendor/lit-html.js";
+import { comparePanel } from "./compare/panel.js";
 import { form } from "./form/sections.js";
 import { section } from "./form/section.js";
 import { isBlank } from "./form/sheet.js";
@@ -16,7 +17,7 @@ import { mark } from "./words/marks.js";
 /** @import { Sheet } from "./form/sheet.js" */
 
 /** Where a person on a small screen jumps to. */
-const JUMPS = [["ports", "Ports"], ["runs", "Runs"], ["preview", "Preview"], ["result", "Result"], ["files", "Files"]];
+const JUMPS = [["ports", "Ports"], ["runs", "Runs"], ["preview", "Preview"], ["result", "Result"], ["files", "Files"], ["compare", "Compare"]];
 
 /**
  * The whole page.
@@ -42,6 +43,7 @@ export function page(app, sheet) {
         <div class="answers" id="answers">
           ${section("result", "Result", nothing, html`${findingsList(sheet, problems, findings)} ${glance(sheet)}`)}
           ${section("files", "Files", nothing, files(sheet, app.filesState()))}
+          ${section("compare", "Compare", nothing, comparePanel(sheet, app.comparing))}
         </div>
       </div>
     </main>

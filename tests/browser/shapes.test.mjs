@@ -196,7 +196,7 @@ test("a new coil fits round the reservoir, and a new point lies half way", async
     await settled(page);
     const [{ coil }] = (await keptDesign(page)).runs[0].route;
     assert.deepEqual(coil.axis.map(Math.abs), [0, 0, 1]);
-    assert.ok(coil.radius >= 28 + 2 + 6 && coil.radius < 40, "its radius, the clearance and half the tube");
+    assert.ok(coil.radius >= 23.5 + 2 + 6 && coil.radius < 40, "its radius, the clearance and half the tube");
     assert.ok(coil.pitch >= 14, "the tube and the clearance");
     await shot(page, "coil-suggested");
     assert.equal(await page.locator("#result .note.stop").count(), 0, await page.locator("#result").innerText());

@@ -144,7 +144,10 @@ function fingerprint(array) {
  */
 function answered({ id, call, args }) {
   try {
-    const calls = { normalise: engine.normalise, apply: engine.apply, exportFile: engine.exportFile, fileName: engine.fileName };
+    const calls = {
+      normalise: engine.normalise, apply: engine.apply, edit: engine.edit, difference: engine.difference,
+      exportFile: engine.exportFile, fileName: engine.fileName,
+    };
     const run = /** @type {(...given: string[]) => string | Uint8Array} */ (calls[call]);
     return { kind: "result", id, value: run(...args) };
   } catch (error) {

@@ -522,8 +522,8 @@ pub const WORDS: &[Words] = &[
         meaning: "Tubes whose part must come last are put in while parts can still be moved; a tube that goes straight in \
                   can wait until every part stands. No tube comes after one that would be in its way.",
         messages: &[
-            "put the tubes in in this order: {order}. {dropping} straight in, when every part stands.",
-            "put the tubes in in this order: {order}. None goes straight in, so the part that is brought on last takes all \
+            "fit the tubes in this order: {order}. {dropping} straight in, when every part stands.",
+            "fit the tubes in this order: {order}. None goes straight in, so the part that is brought on last takes all \
              its tubes at once; they must leave it the same way.",
         ],
         limit: Limit::Exact,
