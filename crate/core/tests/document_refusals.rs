@@ -458,7 +458,11 @@ fn stations_that_are_none() {
     let route = "/runs/0/route/0";
     refused(&with(route, json!({})), route, &["\"corner\"", "\"through\"", "\"coil\""]);
     refused(&with(route, json!({"spiral": 1})), route, &["not “spiral”", "\"coil\""]);
-    refused(&with(route, json!({"through": [1, 2]})), "/runs/0/route/0/through", &["Point: three numbers", "there are 2"]);
+    refused(
+        &with(route, json!({"through": [1, 2]})),
+        "/runs/0/route/0/through",
+        &["Point: three numbers", "there are 2"],
+    );
     let both = json!({"through": [1, 2, 3], "corner": [1, 2, 3]});
     refused(&with(route, both), "/runs/0/route/0/corner", &["not known here", "\"through\""]);
     let tied = json!({"through": [1, {"of": "nowhere"}, 3]});

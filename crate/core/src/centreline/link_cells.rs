@@ -19,7 +19,9 @@ const SMALL: f64 = 0.1;
 const MOST: usize = 50_000;
 
 /// Rounds of the polish.
-const ROUNDS: usize = 60;
+const ROUNDS: usize = 40;
+/// The polish has left its cell for good when it has moved the line by more; that root has a cell of its own.
+const AWAY: f64 = 1e9;
 /// Misses for each radius of reach that the equations do away with.
 const NEAR: f64 = 1e-10;
 /// So near to a half turn the last arc is both, more and less.
@@ -108,6 +110,9 @@ fn try_both(problem: &Problem, middle: [f64; 2], mut best: f64, solve: &mut impl
 
 /// Damped Gauss-Newton on fit and twist; none where it leads to no link.
 fn polished(problem: &Problem, mut at: [f64; 2], mut here: Sight) -> Option<[f64; 2]> {
+    let from = at;
+    let (sin, cos) = libm::sincos(at[0]);
+    let swing = sin.abs().max(1.0 - cos);
     let mut damping = 1e-6;
     let size = |sight: &Sight| sight.fit * sight.fit + sight.twist * sight.twist;
     let enough = NEAR * (1.0 + here.reach);
@@ -122,10 +127,13 @@ fn polished(problem: &Problem, mut at: [f64; 2], mut here: Sight) -> Option<[f64
         let (p, q) = (f[0] * here.fit + c[0] * here.twist, f[1] * here.fit + c[1] * here.twist);
         let whole = a * d - b * b;
         let next = [at[0] - (d * p - b * q) / whole, at[1] - (a * q - b * p) / whole];
+        if (next[0] - from[0]).abs() + (next[1] - from[1]).abs() * swing > AWAY {
+            return None;
+        }
         let there = sight(problem, next);
         if size(&there) < left {
             (at, here) = (next, there);
-            damping *= 0.1;
+            damping *= 0.01;
         } else {
             damping *= 10.0;
             if damping > 1e6 {

@@ -38,7 +38,7 @@ pub(super) fn least_radius(run: &OneRun<'_>) -> f64 {
 }
 
 pub(super) fn exact_least(run: &OneRun<'_>) -> f64 {
-    run.run.outer_radius() + least_inner_radius(run.reach())
+    run.run.largest_radius() + least_inner_radius(run.reach())
 }
 
 fn judge(run: &OneRun<'_>, exact: f64, radius: f64, place: String, at: Vec3) -> Option<Finding> {

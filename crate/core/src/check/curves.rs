@@ -87,7 +87,7 @@ fn judge(run: &OneRun<'_>, (piece, curve): (&Piece, &Curve), clearance: f64, mov
 fn wider(run: &OneRun<'_>, curve: &Curve, limit: f64, clearance: f64) -> Vec<Vec<PatchStep>> {
     let Station::Coil(coil) = &run.run.route[curve.whole] else { return Vec::new() };
     // Beyond half a turn the far side of the coil must clear it as well.
-    let across = if coil.turns > 0.5 { run.run.outer_radius() + clearance / 2.0 } else { 0.0 };
+    let across = if coil.turns > 0.5 { run.run.largest_radius() + clearance / 2.0 } else { 0.0 };
     let widths = [1.0, 1.02, 1.1, 1.3].map(|times| up(limit.max(across) * times));
     let at = |key: &str| run.station(curve.whole, &format!("/coil/{key}"));
     widths

@@ -4,6 +4,7 @@ mod assembly;
 mod bend_radius;
 mod chamfer;
 mod curves;
+mod dress;
 mod far;
 mod finding;
 mod fitted;
@@ -41,6 +42,7 @@ pub const CHECKS: &[Check] = &[
     tube_diameter::findings,
     wall::findings,
     chamfer::findings,
+    dress::findings,
     meets::findings,
     ports::findings,
     misaligned::findings,

@@ -21,6 +21,16 @@ fn make(design: &mut Design, step: &PatchStep) -> Option<()> {
         ("add", ["tube", "outer_diameter"]) => run.tube.outer_diameter = number()?,
         ("add", ["tube", "bore"]) => run.tube.bore = number()?,
         ("add", ["ends", "chamfer_length"]) => run.ends.chamfer_length = number()?,
+        ("add", ["dress", key]) => {
+            let dress = run.dress.as_mut()?;
+            match *key {
+                "depth" => dress.depth = number()?,
+                "blend" => dress.blend = number()?,
+                "diameter" => dress.diameter = Some(number()?),
+                "end_diameter" => dress.end_diameter = Some(number()?),
+                _ => return None,
+            }
+        }
         ("add", ["ends", "trim"]) => run.ends.trim = number()?,
         ("add", ["ends", "edge_break"]) => run.ends.edge_break = number()?,
         ("remove", ["route", station]) => {

@@ -4,6 +4,7 @@ use super::{Finding, Severity};
 use crate::centreline::{Piece, RunLine};
 use crate::design::{Corner, Design, Fitting, Port, Run, Station, wording};
 use crate::layout::{EndPose, Layout, PlacedCorner, PlacedRun, PlacedStation, Vec3};
+use crate::tube::Profile;
 
 /// What a check may look at: every stage before it.
 #[derive(Debug, Clone, Copy)]
@@ -121,6 +122,11 @@ impl<'a> OneRun<'a> {
         }
     }
 
+    /// The sections along a centreline of `length` mm.
+    pub(super) fn profile(&self, length: f64) -> Profile {
+        Profile::of(self.run, self.placed, &self.design.process.printer, length)
+    }
+
     /// The drawn pieces; none where there is no curve.
     pub(super) fn pieces(&self) -> &'a [Piece] {
         self.drawn.line.as_ref().map_or(&[], |line| &line.pieces)
@@ -148,6 +154,6 @@ impl<'a> OneRun<'a> {
         let bulge = |piece: &Piece| 2.0 * piece.radius().unwrap_or(0.0);
         let pieces = self.pieces().iter().map(|piece| piece.start.amax() + bulge(piece));
         let skeleton = self.drawn.skeleton.iter().map(|point| point.amax());
-        pieces.chain(skeleton).fold(0.0, f64::max) + self.run.outer_radius()
+        pieces.chain(skeleton).fold(0.0, f64::max) + self.run.largest_radius()
     }
 }

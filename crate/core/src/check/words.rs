@@ -321,6 +321,24 @@ pub const WORDS: &[Words] = &[
         limit: Limit::Least,
     },
     Words {
+        code: "dress_wall",
+        title: "Body's wall too thin",
+        meaning: "Grooves and a slimmer body take wall away. A wall under what the printer makes well comes out with holes, \
+                  or bursts.",
+        messages: &["the body's wall is {value} at its thinnest; {limit} is the least. Make the grooves shallower or the body \
+                     wider."],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "dress_room",
+        title: "No room for the body's shape",
+        meaning: "The body's shape begins after the one fitting's lead and ends before the other's. Between them the tube \
+                  is too short for it to come and go.",
+        messages: &["the leads leave {value} for the body, and its blends of {blend} at both ends need more than {limit}. \
+                     Shorten the blend, or leave the tube plain."],
+        limit: Limit::Least,
+    },
+    Words {
         code: "chamfer_long",
         title: "Chamfer too long",
         meaning: "The chamfer reaches to where the tube must be round and full: the ring's place, or the first bend.",

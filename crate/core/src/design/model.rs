@@ -339,6 +339,13 @@ impl Dress {
         let first = self.diameter.unwrap_or(plain);
         [first, self.end_diameter.unwrap_or(first)]
     }
+
+    /// The body's wall at its thinnest, mm: under the grooves, where the body is slimmest.
+    pub fn thinnest(&self, tube: TubeSize) -> f64 {
+        let [first, last] = self.diameters(tube.outer_diameter);
+        let depth = if self.lobes > 0 { self.depth } else { 0.0 };
+        (first.min(last) - tube.bore) / 2.0 - depth
+    }
 }
 
 impl Run {
@@ -346,7 +353,12 @@ impl Run {
     pub fn outer_radius(&self) -> f64 {
         self.tube.outer_diameter / 2.0
     }
-    /// Thickness of the tube, mm.
+    /// Half the largest diameter anywhere on it, its dress included, mm: what must clear everything.
+    pub fn largest_radius(&self) -> f64 {
+        let dressed = self.dress.as_ref().map(|dress| dress.diameters(self.tube.outer_diameter));
+        dressed.into_iter().flatten().fold(self.tube.outer_diameter, f64::max) / 2.0
+    }
+    /// Thickness of the plain tube, mm.
     pub fn wall(&self) -> f64 {
         (self.tube.outer_diameter - self.tube.bore) / 2.0
     }

@@ -61,7 +61,7 @@ impl<'a> RunReport<'a> {
         let (Some(line), true) = (&stages.lines[run].line, stages.is_made(run)) else {
             return Self::not_made(&stated.name);
         };
-        let profile = Profile::of(stated, line.length);
+        let profile = stages.profile(run, line.length);
         let (material, bore) = (profile.material_volume(), profile.bore_volume());
         let density = stages.design.process.material.density_g_per_cm3;
         let coolant = stages.design.working.coolant.density_g_per_cm3;

@@ -9,7 +9,6 @@ use crate::centreline::{Bounds, Centreline, Piece};
 use crate::design::{KeepOut, KeepOutShape};
 use crate::engine::Stages;
 use crate::layout::{Collar, PlacedPort, PlacedRun, PlacedStation, Vec3};
-use crate::tube::Profile;
 
 /// How far a drawn centreline may be from the exact one, mm.
 const DRAWN_TO: f64 = 0.01;
@@ -183,7 +182,7 @@ fn round(stages: &Stages<'_>) -> Bounds {
             .line
             .as_ref()
             .filter(|_| stages.is_made(run))
-            .map(|curve| skin_bounds(curve, &Profile::of(&stages.design.runs[run], curve.length)));
+            .map(|curve| skin_bounds(curve, &stages.profile(run, curve.length)));
         let skeleton = line.skeleton.iter().map(|point| Bounds { min: *point, max: *point });
         skeleton.chain(skin)
     });

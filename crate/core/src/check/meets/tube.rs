@@ -22,7 +22,7 @@ impl<'a> Tube<'a> {
     pub fn of(run: OneRun<'a>, clearance: f64) -> Option<Self> {
         let line = run.drawn.line.as_ref().filter(|line| !line.pieces.is_empty())?;
         let bounds = crate::centreline::bounds(line, &[], |_| 0.0);
-        let radius = run.run.outer_radius();
+        let radius = run.run.largest_radius();
         Some(Self { run, line, radius, clearance, bounds, body: OnceCell::new() })
     }
 
