@@ -6,8 +6,8 @@ mod check_support;
 use check_support::{Random, fitting, found, mends, port};
 use serde_json::{Value, json};
 use std::collections::BTreeMap;
-use tubewright_core::tube::Profile;
 use tubewright_core::check::Severity;
+use tubewright_core::tube::Profile;
 use tubewright_core::{centreline, design, layout, mesh};
 
 /// A point of a coarse grid, now and then a little off it, so that corners fall on axes and just beside them.

@@ -61,8 +61,13 @@ fn told(text: &str) -> String {
         writeln!(out, "  bore      {:.3} mm3", number("bore_mm3")).unwrap();
         writeln!(out, "  mass      {:.4} g", number("mass_g")).unwrap();
         writeln!(out, "  bounds    {} {}", run["bounds_mm"]["min"], run["bounds_mm"]["max"]).unwrap();
-        writeln!(out, "  mesh at {DEVIATION} mm: {} triangles, {:.1} mm3", mesh.indices.len() / 3, signed_volume(&mesh))
-            .unwrap();
+        writeln!(
+            out,
+            "  mesh at {DEVIATION} mm: {} triangles, {:.1} mm3",
+            mesh.indices.len() / 3,
+            signed_volume(&mesh)
+        )
+        .unwrap();
         for row in run["bend_table"].as_array().unwrap() {
             let number = |key: &str| row[key].as_f64().expect(key);
             writeln!(

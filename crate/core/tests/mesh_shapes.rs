@@ -15,7 +15,8 @@ const WAVY: f64 = 5e-4;
 #[test]
 fn spiral_is_small_and_exact() {
     let route = r#"{ "coil": { "centre": [0, 0, 0], "axis": [0, 0, 1], "radius": 30, "pitch": 20, "turns": 5 } }"#;
-    let text = design("[30, -60, -10]", "[0, 1, 0]", "[30, 60, 110]", "[0, -1, 0]", &plain(12.0, 10.0, 24.0, route, ""));
+    let text =
+        design("[30, -60, -10]", "[0, 1, 0]", "[30, 60, 110]", "[0, -1, 0]", &plain(12.0, 10.0, 24.0, route, ""));
     let case = Case::of(&text);
     let mesh = case.mesh(0.01);
     let error = signed_volume(&mesh) / case.profile.material_volume() - 1.0;
@@ -35,15 +36,27 @@ fn coil(radius: f64, end: f64, pitch: f64, turns: f64, hand: &str) -> String {
 
 #[test]
 fn coils_of_both_hands_stay_within_the_deviation() {
-    for (radius, end, pitch, turns) in [(30.0, 30.0, 20.0, 1.25), (20.0, 45.0, 30.0, 1.5), (24.0, 24.0, 150.0, 0.7), (40.0, 22.0, 16.0, 1.0)] {
+    for (radius, end, pitch, turns) in
+        [(30.0, 30.0, 20.0, 1.25), (20.0, 45.0, 30.0, 1.5), (24.0, 24.0, 150.0, 0.7), (40.0, 22.0, 16.0, 1.0)]
+    {
         for hand in ["right", "left"] {
             let (x, way) = (radius, if hand == "right" { 1.0 } else { -1.0 });
             let from = format!("[{x}, {}, -60]", -90.0 * way);
             let route = coil(radius, end, pitch, turns, hand);
-            let text = design(&from, &format!("[0, {way}, 0.1]"), "[0, 30, 260]", "[0, 0, -1]", &plain(12.0, 9.0, 20.0, &route, ""));
+            let text = design(
+                &from,
+                &format!("[0, {way}, 0.1]"),
+                "[0, 30, 260]",
+                "[0, 0, -1]",
+                &plain(12.0, 9.0, 20.0, &route, ""),
+            );
             let case = Case::of(&text);
             for deviation in [0.5, 0.05, 0.01] {
-                case.holds(&format!("coil {radius} {end} {pitch} {turns} {hand}"), deviation, if deviation > 0.1 { WAVY } else { ROUND });
+                case.holds(
+                    &format!("coil {radius} {end} {pitch} {turns} {hand}"),
+                    deviation,
+                    if deviation > 0.1 { WAVY } else { ROUND },
+                );
             }
         }
     }
@@ -77,8 +90,10 @@ fn dressed_bodies_stay_within_the_deviation() {
     for dress in dresses {
         let more = format!(r#""dress": {{ {dress} }},"#);
         for route in [corners, &coils] {
-            let (from, out) = if route == corners { ("[0, 0, 0]", "[0, 0, 1]") } else { ("[34, -90, -60]", "[0, 1, 0.1]") };
-            let (to, back) = if route == corners { ("[80, 120, 60]", "[0, -1, 0]") } else { ("[0, 30, 160]", "[0, 0, -1]") };
+            let (from, out) =
+                if route == corners { ("[0, 0, 0]", "[0, 0, 1]") } else { ("[34, -90, -60]", "[0, 1, 0.1]") };
+            let (to, back) =
+                if route == corners { ("[80, 120, 60]", "[0, -1, 0]") } else { ("[0, 30, 160]", "[0, 0, -1]") };
             let case = Case::of(&design(from, out, to, back, &plain(12.0, 8.0, 16.0, route, &more)));
             for deviation in [0.2, 0.02] {
                 case.holds(dress, deviation, WAVY);

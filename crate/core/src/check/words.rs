@@ -325,8 +325,10 @@ pub const WORDS: &[Words] = &[
         title: "Body's wall too thin",
         meaning: "Grooves and a slimmer body take wall away. A wall under what the printer makes well comes out with holes, \
                   or bursts.",
-        messages: &["the body's wall is {value} at its thinnest; {limit} is the least. Make the grooves shallower or the body \
-                     wider."],
+        messages: &[
+            "the body's wall is {value} at its thinnest; {limit} is the least. Make the grooves shallower or the body \
+                     wider.",
+        ],
         limit: Limit::Least,
     },
     Words {
@@ -334,8 +336,10 @@ pub const WORDS: &[Words] = &[
         title: "No room for the body's shape",
         meaning: "The body's shape begins after the one fitting's lead and ends before the other's. Between them the tube \
                   is too short for it to come and go.",
-        messages: &["the leads leave {value} for the body, and its blends of {blend} at both ends need more than {limit}. \
-                     Shorten the blend, or leave the tube plain."],
+        messages: &[
+            "the leads leave {value} for the body, and its blends of {blend} at both ends need more than {limit}. \
+                     Shorten the blend, or leave the tube plain.",
+        ],
         limit: Limit::Least,
     },
     Words {

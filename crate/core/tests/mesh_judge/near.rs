@@ -22,7 +22,12 @@ impl Near {
     /// Everything whose cells come within `reach` mm of the point.
     pub fn about(&self, point: &Vec3, reach: f64) -> Vec<u32> {
         let by = Vec3::repeat(reach);
-        self.between(&(point - by), &(point + by)).into_iter().filter_map(|cell| self.cells.get(&cell)).flatten().copied().collect()
+        self.between(&(point - by), &(point + by))
+            .into_iter()
+            .filter_map(|cell| self.cells.get(&cell))
+            .flatten()
+            .copied()
+            .collect()
     }
 
     fn between(&self, low: &Vec3, high: &Vec3) -> Vec<[i32; 3]> {

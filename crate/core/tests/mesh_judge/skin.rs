@@ -38,7 +38,13 @@ impl<'a> Skin<'a> {
                 let before = feet.last().map_or(reference_perpendicular(&there.tangent), |foot| foot.across[0]);
                 let first = perpendicular(&there.tangent, &before);
                 let across = [first, there.tangent.cross(&first)];
-                feet.push(Foot { s: piece.from + local, point: there.point, tangent: there.tangent, bend: there.curvature, across });
+                feet.push(Foot {
+                    s: piece.from + local,
+                    point: there.point,
+                    tangent: there.tangent,
+                    bend: there.curvature,
+                    across,
+                });
             }
         }
         let near = Near::of(4.0, feet.iter().enumerate().map(|(index, foot)| (index as u32, foot.point, foot.point)));
@@ -72,7 +78,8 @@ impl<'a> Skin<'a> {
             let at = index as usize * 3;
             Vec3::new(mesh.positions[at].into(), mesh.positions[at + 1].into(), mesh.positions[at + 2].into())
         };
-        let faces: Vec<[Vec3; 3]> = mesh.indices.chunks_exact(3).map(|f| [corner(f[0]), corner(f[1]), corner(f[2])]).collect();
+        let faces: Vec<[Vec3; 3]> =
+            mesh.indices.chunks_exact(3).map(|f| [corner(f[0]), corner(f[1]), corner(f[2])]).collect();
         let boxed = faces.iter().enumerate().map(|(index, [a, b, c])| (index as u32, a.inf(b).inf(c), a.sup(b).sup(c)));
         let near = Near::of(1.5, boxed);
         let mut farthest = 0.0_f64;
@@ -84,7 +91,8 @@ impl<'a> Skin<'a> {
                 for radius in [self.profile.outer_at(foot.s, angle), self.profile.bore.radius(foot.s)] {
                     let point = foot.point + out * radius;
                     let there = near.about(&point, 1.0);
-                    let distance = there.iter().map(|face| to_triangle(&point, &faces[*face as usize])).fold(1.0, f64::min);
+                    let distance =
+                        there.iter().map(|face| to_triangle(&point, &faces[*face as usize])).fold(1.0, f64::min);
                     farthest = farthest.max(distance);
                 }
             }
@@ -112,7 +120,9 @@ impl<'a> Skin<'a> {
         if s < 1e-5 || s > self.length - 1e-5 {
             // On an end face, between the skins' edges.
             let beyond = (self.profile.bore.radius(s) - radius).max(radius - self.profile.outer.radius(s)).max(0.0);
-            return (s.min(0.0).abs() + (s - self.length).max(0.0)).hypot(beyond).min(self.skins(s, radius, angle, lean));
+            return (s.min(0.0).abs() + (s - self.length).max(0.0))
+                .hypot(beyond)
+                .min(self.skins(s, radius, angle, lean));
         }
         self.skins(s, radius, angle, lean)
     }
