@@ -120,9 +120,8 @@ impl<'a> Skin<'a> {
         if s < 1e-5 || s > self.length - 1e-5 {
             // On an end face, between the skins' edges.
             let beyond = (self.profile.bore.radius(s) - radius).max(radius - self.profile.outer.radius(s)).max(0.0);
-            return (s.min(0.0).abs() + (s - self.length).max(0.0))
-                .hypot(beyond)
-                .min(self.skins(s, radius, angle, lean));
+            let past = s.min(0.0).abs() + (s - self.length).max(0.0);
+            return libm::hypot(past, beyond).min(self.skins(s, radius, angle, lean));
         }
         self.skins(s, radius, angle, lean)
     }
@@ -143,7 +142,7 @@ impl<'a> Skin<'a> {
             for l in -4..=4 {
                 let (ds, da) = (straight * f64::from(k) / 8.0, straight * f64::from(l) / 8.0 / radius);
                 let other = self.profile.outer_at(s + ds, angle + da);
-                best = best.min((ds * lean).hypot(radius * da).hypot(other - radius));
+                best = best.min(libm::hypot(libm::hypot(ds * lean, radius * da), other - radius));
             }
         }
         best
@@ -160,7 +159,7 @@ fn slanted(section: &Section, s: f64, radius: f64, lean: f64, _length: f64) -> f
         }
         let (x, y) = ((s1 - s0) * lean, r1 - r0);
         let t = (((s - s0) * lean * x + (radius - r0) * y) / (x * x + y * y)).clamp(0.0, 1.0);
-        best = best.min(((s - s0) * lean - t * x).hypot(radius - r0 - t * y));
+        best = best.min(libm::hypot((s - s0) * lean - t * x, radius - r0 - t * y));
     }
     best
 }
