@@ -4,13 +4,21 @@
 //! might be is either excluded by how little a link can change over it, or tried ([`super::link_cells`]). Each try is
 //! solved to the last digits ([`super::link_equations`]); the shortest wins.
 //!
-//! | poses | link |
+//! With arcs of radius R, `h` aside and `w` ahead of the first pose (`tests/link_cases.rs` works each out):
+//!
+//! | poses | shortest link |
 //! |---|---|
-//! | in line, same way | a straight |
-//! | nearly in line, offset `h`, ahead `w` | two arcs of `2 atan(h / (w + s))`, straight `s`, `s^2 = w^2 + h^2 - 4 R h` |
-//! | side by side, same side, `h >= 2 R` apart | two quarter turns, straight `h - 2 R`: `pi R + h - 2 R` |
-//! | on one axis, back to back, `w` apart | two half turns in any one plane and `w` back: `2 pi R + w` |
-//! | facing one another on one axis, at the first end's own point | see `tests/link_cases.rs` |
+//! | in line, one way | a straight |
+//! | the same way, `h` aside | two arcs of `a = 2 atan(h / (w + s))`, straight `s`, `s^2 = w^2 + h^2 - 4 R h` |
+//! | the same way, ahead, `w^2 + h^2 < 4 R h` | a whole turn to one hand, straight `sqrt(w^2 + h^2)` within it |
+//! | the same way, level or behind, `h <= 4 R` | half turns in two planes, straight `-w`: `2 pi R - w` |
+//! | back to back on one axis | the same, both in any one plane |
+//! | opposite ways, level, `h >= 2 R` | quarter turns, straight `h - 2 R`; just a half turn where `h = 2 R` |
+//! | opposite ways, level, `h < 2 R` | three quarters each, straight `2 R - h` |
+//! | at one point, turned by `b` | `2 pi + b` in all, straight `2 R sin(b / 2)` |
+//! | one bend reaches | that bend, straight on its longer side |
+//! | square in space, its own mirror | two equal arcs; one equation for their angle |
+//! | all others | no closed form; `tests/link_search.rs` excludes any shorter |
 
 use super::corners::angle_between;
 use super::link_cells::search;
