@@ -8,7 +8,6 @@ pub mod centreline;
 pub mod check;
 pub mod design;
 pub mod distance;
-pub mod edit;
 pub mod engine;
 pub mod export;
 pub mod layout;

@@ -4,9 +4,9 @@
 mod around;
 mod fittings;
 mod itself;
-pub(super) mod keep_outs;
+mod keep_outs;
 mod runs;
-pub(super) mod tube;
+mod tube;
 
 use super::finding::STATED;
 use super::{Finding, OneRun, Severity, Subject, words};

@@ -1,1 +1,0 @@
-export * from 'lit-html/directives/unsafe-svg.js';
