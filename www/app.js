@@ -1,6 +1,7 @@
 // The app: holds the design and the engine's last answer, and turns every change into a new page.
 
 import { render } from "./vendor/lit-html.js";
+import { Comparing } from "./compare/comparing.js";
 import { keepDesign, onOtherTab } from "./design/keep.js";
 import { keysOf, valueAt } from "./design/pointer.js";
 import { renamed } from "./design/rename.js";
@@ -15,11 +16,12 @@ import { PreviewDesk } from "./preview/desk.js";
 import { nextTheme, themeInForce } from "./preview/theme.js";
 import { download } from "./result/download.js";
 import { FINENESS } from "./result/files.js";
+import { Papers } from "./result/papers.js";
 import { standing } from "./result/findings.js";
 
 /** @import { Design } from "./design/types.js" */
 /** @import { EngineLink } from "./engine/link.js" */
-/** @import { Edition, Finding, Problem, Report } from "./engine/messages.js" */
+/** @import { EditRequest, Edition, Finding, Problem, Report } from "./engine/messages.js" */
 /** @import { Sheet } from "./form/sheet.js" */
 /** @import { FileRequest } from "./result/files.js" */
 
@@ -59,6 +61,8 @@ export class App {
     this.opening = new Opening(this, previous);
     this.notices = new Notices(() => this.redraw());
     this.preview = new PreviewDesk(this);
+    this.papers = new Papers(this);
+    this.comparing = new Comparing(this);
   }
 
   start() {
@@ -205,6 +209,7 @@ export class App {
   #hasAnswered(edition) {
     this.#answered = edition;
     this.#waitingLong = false;
+    void this.comparing.refresh();
     clearTimeout(this.#rest);
     this.#rest = setTimeout(() => {
       this.spoken = standing(this.store.design, this.problems, this.findings);
@@ -226,10 +231,10 @@ export class App {
 
   /** @returns {Sheet} */
   #sheet() {
-    const { store, words, presets, report, fresh, cards, selected } = this;
+    const { store, words, presets, report, fresh, cards, selected, papers } = this;
     const { design } = store;
     return {
-      design, words, presets, report, fresh, cards, selected,
+      design, words, presets, report, fresh, cards, selected, papers,
       ...placed(design, this.problems, this.problems.length > 0 ? [] : this.findings),
       act: {
         set: (pointer, value) => store.set(pointer, value),
@@ -237,6 +242,7 @@ export class App {
         update: (pointer, edit) => store.set(pointer, edit(valueAt(store.design, pointer))),
         rename: (list, index, name) => store.change(renamed(store.design, list, index, name), `/${list}/${index}/name`),
         applyFix: (finding) => void this.#applyFix(finding),
+        edit: (request, goTo) => void this.edit(request, goTo),
         goTo: (pointer) => this.show(pointer),
         select: (run) => this.#select(run),
         redraw: this.redraw,
@@ -256,6 +262,25 @@ export class App {
       this.show(finding.where);
     } catch (error) {
       this.say("fix", { kind: "trouble", text: `The fix was not applied: ${wordsOf(error)}` });
+    }
+  }
+
+  /**
+   * An edit of the whole design that the engine makes.
+   * @param {EditRequest} request
+   * @param {string} [goTo] the place to show then
+   */
+  async edit(request, goTo) {
+    const { design } = this.store;
+    try {
+      const edited = JSON.parse(await this.link.ask("edit", JSON.stringify(design), JSON.stringify(request)));
+      // A key typed while the edit was under way wins: the edit was of the design before it.
+      if (this.store.design !== design) return;
+      this.store.adopt(edited);
+      this.say("edit", undefined);
+      if (goTo !== undefined) this.show(goTo);
+    } catch (error) {
+      this.say("edit", { kind: "trouble", text: `Nothing was changed: ${wordsOf(error)}` });
     }
   }
 

@@ -1,11 +1,13 @@
 // The page's markup, as a function of what the app holds.
 
 import { html, nothing } from "./vendor/lit-html.js";
+import { comparePanel } from "./compare/panel.js";
 import { form } from "./form/sections.js";
 import { section } from "./form/section.js";
 import { isBlank } from "./form/sheet.js";
 import { previewPanel } from "./preview/panel.js";
 import { chosenTheme } from "./preview/theme.js";
+import { printedPages } from "./result/drawing.js";
 import { files } from "./result/files.js";
 import { findingsList, standing } from "./result/findings.js";
 import { glance } from "./result/glance.js";
@@ -15,7 +17,7 @@ import { mark } from "./words/marks.js";
 /** @import { Sheet } from "./form/sheet.js" */
 
 /** Where a person on a small screen jumps to. */
-const JUMPS = [["ports", "Ports"], ["runs", "Runs"], ["preview", "Preview"], ["result", "Result"], ["files", "Files"]];
+const JUMPS = [["ports", "Ports"], ["runs", "Runs"], ["preview", "Preview"], ["result", "Result"], ["files", "Files"], ["compare", "Compare"]];
 
 /**
  * The whole page.
@@ -41,12 +43,14 @@ export function page(app, sheet) {
         <div class="answers" id="answers">
           ${section("result", "Result", nothing, html`${findingsList(sheet, problems, findings)} ${glance(sheet)}`)}
           ${section("files", "Files", nothing, files(sheet, app.filesState()))}
+          ${section("compare", "Compare", nothing, comparePanel(sheet, app.comparing))}
         </div>
       </div>
     </main>
     <footer class="foot" data-idle=${app.hint === ""}><p aria-hidden="true">${app.hint || "A hint for the field that you are in stands here."}</p></footer>
     <p class="unseen" role="status" id="spoken">${app.spoken}</p>
-    ${app.opening.dropping ? html`<p class="dropping">Drop the design here to open it</p>` : nothing}`;
+    ${app.opening.dropping ? html`<p class="dropping">Drop the design here to open it</p>` : nothing}
+    ${printedPages(app.papers)}`;
 }
 
 /** @param {App} app */

@@ -44,6 +44,23 @@ const STATES = {
     await page.locator("#at-runs-0-bend_radius").fill("4");
     await page.locator("#at-runs-0-tube-outer_diameter").fill("13");
   },
+  shapes: async (page) => {
+    await page.getByRole("button", { name: "Start from…" }).click();
+    await page.locator(".menu .choice", { hasText: "A coil round a reservoir" }).click();
+    await page.getByRole("button", { name: "Add a point" }).click();
+    await page.getByRole("button", { name: "Add a corner" }).click();
+    await page.locator("#at-runs-0-route-0-coil-axis").getByRole("radio", { name: "other" }).check();
+    await page.locator("#at-runs-0-dress").getByRole("checkbox").check();
+  },
+  "shapes to mend": async (page) => {
+    await page.getByRole("button", { name: "Start from…" }).click();
+    await page.locator(".menu .choice", { hasText: "A coil round a reservoir" }).click();
+    await page.locator("#at-runs-0-route-0-coil-centre-0").fill("x");
+    await page.locator("#at-runs-0-route-0-coil-turns").fill("");
+    await page.locator("#at-runs-0-route-0-coil-pitch").fill("-4");
+    await page.locator("#at-runs-0-dress").getByRole("checkbox").check();
+    await page.locator("#at-runs-0-dress-depth").fill("400");
+  },
   everything: async (page) => {
     await page.getByRole("button", { name: "Unfold fitting" }).first().click();
     await page.locator("#at-fittings-0").getByRole("radio", { name: "Elbow" }).check();
@@ -52,7 +69,7 @@ const STATES = {
     await page.locator("#at-ports-0").getByRole("radio", { name: "other" }).check();
     await page.locator("#at-process-material").selectOption("own");
     await page.locator("summary", { hasText: "Tube ends" }).first().click();
-    await page.getByRole("button", { name: "Drawing" }).click();
+    await page.getByRole("button", { name: "Drawing", exact: true }).click();
   },
 };
 

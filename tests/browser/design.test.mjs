@@ -6,7 +6,9 @@ import { added, moved, removed } from "../../www/design/lists.js";
 import { valueAt, upFrom, withValue } from "../../www/design/pointer.js";
 import { renamed } from "../../www/design/rename.js";
 import { isDesignShaped } from "../../www/design/shape.js";
-import { suggestedCorner } from "../../www/design/suggest.js";
+import { asKind, kindOf } from "../../www/design/stations.js";
+import { suggestedCorner, suggestedThrough } from "../../www/design/suggest.js";
+import { suggestedCoil } from "../../www/design/suggest-coil.js";
 import { alreadySays, readTyped } from "../../www/design/typed.js";
 import { identityOf } from "../../www/design/identity.js";
 
@@ -21,6 +23,8 @@ const design = () => ({
   keep_outs: [], process: { material: "tough resin", printer: "medium resin" },
   loop: { flow_l_per_h: 120, coolant: "water", working_c: 40, fault_c: 60, pressure_kpa: 50 },
 });
+
+const coil = { coil: { centre: [0, { of: "a", plus: 5 }, ""], axis: [0, 0, 1], radius: 30, pitch: 16, turns: 2, hand: "left", start_deg: 0 } };
 
 test("a number is read as a person writes it, and nothing else is taken for one", () => {
   const numbers = { "12": 12, " 12.50 ": 12.5, "12,5": 12.5, "-3": -3, "\u22123": -3, "+4": 4, ".5": 0.5, "7.": 7, "1e2": 100, "1e-3": 0.001, "-0": 0, "0,0": 0 };
@@ -84,9 +88,52 @@ test("a corner starts out of the first port and goes on level with the second, t
 test("a kept state is shown only if it is built like a design", () => {
   assert.ok(isDesignShaped(design()));
   assert.ok(isDesignShaped(withValue(design(), "/ports/0/at/0", "1,2.3")), "half-typed values are part of it");
-  for (const [place, value] of [["/ports", {}], ["/ports/0/at", [1, 2]], ["/runs/0/route/0", { through: [1, 2, 3] }], ["/version", 2],
+  assert.ok(isDesignShaped(withValue(design(), "/runs/0/route", [{ through: [1, "", { of: "a", plus: 0 }] }, coil])), "every kind of station");
+  for (const [place, value] of [["/ports", {}], ["/ports/0/at", [1, 2]], ["/runs/0/route/0", { through: [1, 2] }],
+    ["/runs/0/route/0", { coil: { centre: [0, 0, 0] } }], ["/runs/0/route/0", { corner: [0, 0, 0], through: [1, 2, 3] }], ["/runs/0/dress", {}], ["/version", 2],
     ["/loop", undefined], ["/fittings/0/elbow", 3], ["/runs/0/from", 4], ["/extra", 1], ["/keep_outs", [{ name: "k" }]]]) {
     assert.ok(!isDesignShaped(withValue(design(), place, value)), `${place}: ${JSON.stringify(value)}`);
   }
   for (const value of [null, undefined, 3, "x", [], {}]) assert.ok(!isDesignShaped(value));
+});
+
+test("points and coils are carried by a name, and keep their place when their port goes", () => {
+  const before = withValue(design(), "/runs/0/route", [{ through: [{ of: "a", plus: 1 }, 2, 3] }, coil]);
+  const now = renamed(before, "ports", 0, "pump");
+  assert.deepEqual(now.runs[0].route[0], { through: [{ of: "pump", plus: 1 }, 2, 3] });
+  assert.deepEqual(now.runs[0].route[1].coil.centre, [0, { of: "pump", plus: 5 }, ""]);
+  assert.equal(identityOf(now.runs[0].route[1]), identityOf(before.runs[0].route[1]), "the same card");
+  const without = removed(before, "ports", 0);
+  assert.deepEqual(without.runs[0].route[0], { through: [11, 2, 3] });
+  assert.deepEqual(without.runs[0].route[1].coil.centre, [0, 25, ""]);
+});
+
+test("a station becomes another kind about the same point, and what it was comes back", () => {
+  const corner = { corner: [1, { of: "a", plus: 2 }, 3], bend_radius: 31 };
+  const never = () => assert.fail("it has been a coil");
+  const wound = asKind(corner, "coil", () => coil.coil);
+  assert.deepEqual(wound, { coil: { ...coil.coil, centre: corner.corner } });
+  const point = asKind(wound, "through", never);
+  assert.equal(kindOf(point), "through");
+  assert.deepEqual(asKind(point, "corner", never), corner);
+  assert.deepEqual(asKind(point, "coil", never), wound);
+  assert.equal(identityOf(point), identityOf(corner));
+});
+
+test("a new coil goes round the cylinder from where the tube is, and one without starts between its neighbours", () => {
+  const bare = withValue(design(), "/runs/0/route", []);
+  const drum = { name: "reservoir", cylinder: { from: [60, 60, 0], to: [60, 60, 200], radius: 25 } };
+  const round = suggestedCoil(withValue(bare, "/keep_outs", [drum]), bare.runs[0]).coil;
+  assert.deepEqual(round.axis, [0, 0, 1]);
+  // Radius 25, clearance 1, half of 12 mm tube; level with 60 mm in front of port a.
+  assert.equal(round.radius, 32);
+  assert.deepEqual(round.centre, [60, 60, { of: "b", plus: 0 }], "tied to the port that is as high");
+  assert.ok(round.pitch >= 15 && round.turns >= 1);
+  const upside = { name: "reservoir", cylinder: { from: [60, 60, 200], to: [60, 60, 0], radius: 25 } };
+  assert.deepEqual(suggestedCoil(withValue(bare, "/keep_outs", [upside]), bare.runs[0]).coil, round, "whichever end is named first");
+  const free = suggestedCoil(bare, bare.runs[0]).coil;
+  assert.ok(free.radius >= 24 && free.pitch >= 15 && free.centre.every((part) => part !== ""));
+  const lost = suggestedCoil(bare, { ...bare.runs[0], to: "" }).coil;
+  assert.deepEqual(lost.centre, ["", "", ""], "what is not known yet is left blank");
+  assert.deepEqual(suggestedThrough(bare, { ...bare.runs[0], to: "" }).through, ["", "", ""]);
 });

@@ -170,7 +170,7 @@ test("without WebGL2 the drawing stands in and says so", async () => {
 test("the drawing can be chosen and left again", async () => {
   await its.withPage(async (page) => {
     await settled(page);
-    await page.getByRole("button", { name: "Drawing" }).click();
+    await page.getByRole("button", { name: "Drawing", exact: true }).click();
     await page.locator(".drawing").waitFor();
     await shot(page, "drawing");
     await page.getByRole("button", { name: "Solid" }).click();

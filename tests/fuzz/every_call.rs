@@ -92,6 +92,14 @@ fn one_run(text: &str, run: &Value) {
     assert_eq!(solidity(&mesh), [], "a made run is a solid");
     let (volume, exact) = (signed_volume(&mesh), run["material_mm3"].as_f64().expect("a made run has a volume"));
     assert!((volume / exact - 1.0).abs() < 0.0005, "{volume} mm3 for {exact}");
+    for kind in ["bend-table", "points", "drawing"] {
+        let request = json!({ "kind": kind, "run": name }).to_string();
+        let bytes = told(engine::export_file(text, &request)).expect("a made run has its papers");
+        let paper = String::from_utf8(bytes).expect("papers are text");
+        for none in ["\"NaN\"", "\"inf\"", "\"-inf\"", ",NaN", ",inf", ",-inf"] {
+            assert!(!paper.contains(none), "a {kind} with {none} in it");
+        }
+    }
     let file = told(engine::file_name(text, &request)).expect("what has a file has a name");
     assert!(file.ends_with(".stl") && !file.contains(['/', '\\', '\0']), "{file}");
 }

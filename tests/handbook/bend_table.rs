@@ -3,10 +3,10 @@
 
 use crate::scene::{close, number, run, table, through};
 
-const A: [[f64; 3]; 4] = [[0.0, 0.0, 0.0], [100.0, 0.0, 0.0], [100.0, 80.0, 0.0], [100.0, 80.0, 60.0]];
-const B: [[f64; 3]; 5] =
+pub const A: [[f64; 3]; 4] = [[0.0, 0.0, 0.0], [100.0, 0.0, 0.0], [100.0, 80.0, 0.0], [100.0, 80.0, 60.0]];
+pub const B: [[f64; 3]; 5] =
     [[0.0, 0.0, 0.0], [100.0, 0.0, 0.0], [100.0, 80.0, 0.0], [160.0, 80.0, 60.0], [160.0, 140.0, 60.0]];
-const C: [[f64; 3]; 5] =
+pub const C: [[f64; 3]; 5] =
     [[0.0, 0.0, 0.0], [100.0, 0.0, 0.0], [160.0, 80.0, 0.0], [160.0, 80.0, 100.0], [200.0, 80.0, 130.0]];
 
 /// Example rows (straight, rotation, angle), the last straight, developed length.
@@ -146,7 +146,7 @@ fn turned(v: [f64; 3], k: [f64; 3], angle: f64) -> [f64; 3] {
 }
 
 /// Ends and apexes from a table, fed along x with the first bend in the plane of x and y (all examples begin so).
-fn walk(rows: &[[f64; 4]]) -> Vec<[f64; 3]> {
+pub fn walk(rows: &[[f64; 4]]) -> Vec<[f64; 3]> {
     let (mut at, mut feed, mut axis) = ([0.0; 3], [1.0, 0.0, 0.0], [0.0, 0.0, 1.0]);
     let mut points = vec![at];
     let mut before = 0.0;

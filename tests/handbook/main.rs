@@ -1,5 +1,6 @@
 //! Published and worked values of the trade, each with its source, held against the engine's own calls.
 
+mod bend_file;
 mod bend_table;
 mod corner_gain;
 mod pappus;

@@ -40,7 +40,7 @@ impl Ports {
                 { "name": "b", "at": self.to, "facing": self.to_facing, "fitting": "F" }],
             "runs": [{ "name": "r", "from": "a", "to": "b", "tube": { "outer_diameter": outer, "bore": bore },
                 "bend_radius": radius, "route": route,
-                "ends": { "chamfer_length": 0, "edge_break": 0 } }]
+                "ends": { "chamfer_length": 0, "edge_break": 0, "seat_mark": false } }]
         })
     }
 }

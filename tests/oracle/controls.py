@@ -7,7 +7,7 @@ from control_mesher import tube_mesh
 from skin import Section, Skin
 
 RUN = {"tube": {"outer_diameter": 12, "bore": 9},
-       "ends": {"chamfer_deg": 15, "chamfer_length": 2, "edge_break": 0.3}}
+       "ends": {"chamfer_deg": 15, "chamfer_length": 2, "edge_break": 0.3, "seat_mark": False}}
 POINTS = [(0, 0, 0), (60, 0, 0), (60, 50, 0), (60, 50, 55)]
 
 

@@ -2,8 +2,9 @@
 // what only the builder can know left blank.
 
 import { freshName } from "./lists.js";
+import { numberIn, tidy } from "./typed.js";
 
-/** @import { Design, Ends, Fitting, KeepOut, Port, Run, TubeSize, Typed } from "./types.js" */
+/** @import { Design, Dress, Ends, Fitting, KeepOut, Port, Run, TubeSize, Typed } from "./types.js" */
 /** @import { Vocabulary } from "../words/vocabulary.js" */
 
 /**
@@ -88,9 +89,28 @@ export function newRun(design, words, tubes) {
     tube: { outer_diameter: outer, bore: tube?.bore ?? "" },
     // Twice the outer diameter is the usual bend radius of printed tube; common practice, no source.
     bend_radius: typeof outer === "number" ? 2 * outer : "",
+    fit_bends: words.quantity("/runs/*/fit_bends").default === true,
     route: [],
+    dress: null,
     ends: usualEnds(words),
   };
+}
+
+/**
+ * A dress to start from: twisted lobes whose grooves leave the tube's own wall under them.
+ * @param {Run} run
+ * @param {Vocabulary} words
+ * @returns {Dress}
+ */
+export function newDress(run, words) {
+  /** @param {string} key */
+  const such = (key) => words.quantity(`/runs/*/dress/${key}`).example ?? "";
+  const [outer, depth] = [numberIn(run.tube.outer_diameter), numberIn(such("depth"))];
+  /** @type {Dress} */
+  const dress = {
+    blend: usual(words, "/runs/*/dress/blend"), lobes: such("lobes"), depth: such("depth"), twist_deg_per_mm: such("twist_deg_per_mm"),
+  };
+  return outer === undefined || depth === undefined ? dress : { diameter: tidy(outer + 2 * depth), ...dress };
 }
 
 /**

@@ -28,7 +28,8 @@ export function carryIdentity(original, copy) {
 }
 
 /**
- * Carries identities over to a design that came back from the engine as text: by place, where the lists are as long.
+ * Carries identities over to a design that came back from the engine as text: by place where lists are as long, else
+ * by name, so that a thing that was put in between does not take its neighbour's.
  * @param {unknown} original
  * @param {unknown} copy
  */
@@ -36,7 +37,11 @@ export function carryIdentities(original, copy) {
   if (typeof original !== "object" || typeof copy !== "object" || !original || !copy) return;
   carryIdentity(original, copy);
   if (Array.isArray(original) !== Array.isArray(copy)) return;
-  if (Array.isArray(original) && Array.isArray(copy) && original.length !== copy.length) return;
+  if (Array.isArray(original) && Array.isArray(copy) && original.length !== copy.length) {
+    const named = new Map(original.map((item) => [item?.name, item]));
+    for (const item of copy) if (typeof item?.name === "string") carryIdentities(named.get(item.name), item);
+    return;
+  }
   const [from, to] = [/** @type {Record<string, unknown>} */ (original), /** @type {Record<string, unknown>} */ (copy)];
   for (const key of Object.keys(to)) carryIdentities(from[key], to[key]);
 }

@@ -1,11 +1,12 @@
 // Adding, removing and reordering in the design's lists. Each gives a new design; what referred to a thing that is
-// gone is either made whole again (a tied corner becomes the number it was) or left for the form to ask about.
+// gone is either made whole again (a tied coordinate becomes the number it was) or left for the form to ask about.
 
 import { carryIdentity } from "./identity.js";
 import { withValue } from "./pointer.js";
+import { withCoordinates } from "./stations.js";
 import { numberIn, tidy } from "./typed.js";
 
-/** @import { Coordinate, Design, ListName, Port, Station } from "./types.js" */
+/** @import { Design, ListName, Port, Station } from "./types.js" */
 
 /**
  * @template {ListName} L
@@ -94,11 +95,8 @@ function forgetPort(design, port) {
  * @returns {Station}
  */
 function untied(station, port) {
-  /** @type {(coordinate: Coordinate, axis: number) => Coordinate} */
-  const loose = (coordinate, axis) =>
-    typeof coordinate === "object" && coordinate.of === port.name ? fixedFrom(coordinate.plus, port.at[axis]) : coordinate;
-  const [x, y, z] = station.corner;
-  return changed(station, { corner: [loose(x, 0), loose(y, 1), loose(z, 2)] });
+  return withCoordinates(station, (coordinate, axis) =>
+    typeof coordinate === "object" && coordinate.of === port.name ? fixedFrom(coordinate.plus, port.at[axis]) : coordinate);
 }
 
 /**

@@ -3,8 +3,9 @@
 import { identityOf } from "./identity.js";
 import { changed } from "./lists.js";
 import { withValue } from "./pointer.js";
+import { withCoordinates } from "./stations.js";
 
-/** @import { Coordinate, Design, ListName, Run, Station } from "./types.js" */
+/** @import { Coordinate, Design, ListName, Run } from "./types.js" */
 
 // The last name under which a thing could be told from its neighbours. While a name is empty or the same as another's,
 // references stay with this one, so that typing through such a name never hands them to the neighbour.
@@ -55,17 +56,12 @@ function carryPort(design, old, name) {
   /** @type {(coordinate: Coordinate) => Coordinate} */
   const tied = (coordinate) =>
     typeof coordinate === "object" && coordinate.of === old ? changed(coordinate, { of: name }) : coordinate;
-  /** @type {(station: Station) => Station} */
-  const station = (given) => {
-    const [x, y, z] = given.corner;
-    return changed(given, { corner: [tied(x), tied(y), tied(z)] });
-  };
   /** @type {(run: Run) => Run} */
   const run = (given) =>
     changed(given, {
       from: given.from === old ? name : given.from,
       to: given.to === old ? name : given.to,
-      route: given.route.map(station),
+      route: given.route.map((station) => withCoordinates(station, tied)),
     });
   return withValue(design, "/runs", design.runs.map(run));
 }

@@ -37,10 +37,23 @@ const fitting = object({
   seal: either(nothing, object({ section: typed, gland_diameter: typed })),
 });
 const port = object({ name: text, at: point, facing: point, fitting: text, measured_to: typed });
-const station = object({ corner: three(either(typed, object({ of: text, plus: typed }))), bend_radius: perhaps(typed) });
+const place = three(either(typed, object({ of: text, plus: typed })));
+const station = either(
+  object({ corner: place, bend_radius: perhaps(typed) }),
+  object({ through: place }),
+  object({
+    coil: object({
+      centre: place, axis: point, radius: typed, end_radius: perhaps(typed), pitch: typed, turns: typed,
+      hand: perhaps(text), start_deg: typed,
+    }),
+  }),
+);
+const dress = object({
+  diameter: perhaps(typed), end_diameter: perhaps(typed), blend: typed, lobes: typed, depth: typed, twist_deg_per_mm: typed,
+});
 const run = object({
   name: text, from: text, to: text, tube: object({ outer_diameter: typed, bore: typed }), bend_radius: typed,
-  route: listOf(station),
+  fit_bends: perhaps(flag), route: listOf(station), dress: perhaps(either(nothing, dress)),
   ends: object({ chamfer_deg: typed, chamfer_length: typed, edge_break: typed, trim: typed, seat_mark: flag }),
 });
 const keepOut = either(

@@ -12,14 +12,25 @@
  *   lead: Typed, elbow: Elbow | null, seal: Seal | null }} Fitting
  */
 /** @typedef {{ name: string, at: Point, facing: Point, fitting: string, measured_to: Typed }} Port */
-/** @typedef {{ corner: [Coordinate, Coordinate, Coordinate], bend_radius?: Typed }} Station */
+/**
+ * @typedef {{ centre: [Coordinate, Coordinate, Coordinate], axis: Point, radius: Typed, end_radius?: Typed,
+ *   pitch: Typed, turns: Typed, hand?: string, start_deg: Typed }} Coil
+ */
+/** @typedef {{ corner: [Coordinate, Coordinate, Coordinate], bend_radius?: Typed }} CornerStation */
+/** @typedef {{ through: [Coordinate, Coordinate, Coordinate] }} ThroughStation */
+/** @typedef {{ coil: Coil }} CoilStation */
+/** @typedef {CornerStation | ThroughStation | CoilStation} Station */
+/**
+ * @typedef {{ diameter?: Typed, end_diameter?: Typed, blend: Typed, lobes: Typed, depth: Typed,
+ *   twist_deg_per_mm: Typed }} Dress
+ */
 /** @typedef {{ outer_diameter: Typed, bore: Typed }} TubeSize */
 /**
  * @typedef {{ chamfer_deg: Typed, chamfer_length: Typed, edge_break: Typed, trim: Typed, seat_mark: boolean }} Ends
  */
 /**
- * @typedef {{ name: string, from: string, to: string, tube: TubeSize, bend_radius: Typed, route: Station[],
- *   ends: Ends }} Run
+ * @typedef {{ name: string, from: string, to: string, tube: TubeSize, bend_radius: Typed,
+ *   fit_bends?: boolean, route: Station[], dress?: Dress | null, ends: Ends }} Run
  */
 /** @typedef {{ name: string, box: { min: Point, max: Point } }} BoxKeepOut */
 /** @typedef {{ name: string, cylinder: { from: Point, to: Point, radius: Typed } }} CylinderKeepOut */

@@ -2,7 +2,10 @@
 
 /** @typedef {{ path: string, message: string }} Problem */
 /** @typedef {[number, number, number]} Xyz */
-/** @typedef {{ straight_mm: number, rotation_deg: number, angle_deg: number, radius_mm: number }} BendRow */
+/**
+ * @typedef {{ kind: "bend" | "coil" | "curve" | "end", straight_mm: number, rotation_deg: number, angle_deg: number,
+ *   radius_mm: number, length_mm: number, station: number | null }} BendRow
+ */
 /**
  * @typedef {{ name: string, made: boolean, length_mm: number | null, material_mm3: number | null,
  *   bore_mm3: number | null, mass_g: number | null, coolant_g?: number | null,
@@ -26,9 +29,28 @@
  *   bounds: { min: Xyz, max: Xyz } | null }} Scene
  */
 
+/** @typedef {{ key: string, before: unknown, after: unknown }} Change one value, by its place in the later design */
+/** @typedef {"added" | "removed" | "renamed" | "changed"} Fate */
+/** @typedef {{ before: number | null, after: number | null, change: number | null }} Figure */
+/** @typedef {{ name: string, was: string | null, fate: Fate, changes: Change[] }} ThingDifference */
+/** @typedef {ThingDifference & { by_mm: Xyz | null, moved_mm: number | null, turned_deg: number | null }} PortDifference */
+/**
+ * @typedef {{ kind: "corner" | "through" | "coil", station: number | null, was: number | null, fate: Fate,
+ *   by_mm: Xyz | null, moved_mm: number | null, followed: boolean, changes: Change[] }} StationDifference
+ */
+/** @typedef {ThingDifference & { length_mm: Figure, mass_g: Figure, stations: StationDifference[] }} RunDifference */
+/**
+ * @typedef {{ alike: boolean, settings: Change[], fittings: ThingDifference[], ports: PortDifference[],
+ *   runs: RunDifference[], keep_outs: ThingDifference[], totals: { length_mm: Figure, mass_g: Figure } }} Difference
+ */
+/**
+ * @typedef {{ edit: "copy" | "reverse", run: string } | { edit: "mirror", run: string, across: string, at: unknown }
+ *   | { edit: "ports", design: string }} EditRequest
+ */
+
 /** @typedef {{ kind: "start", module: WebAssembly.Module }} Start */
 /** @typedef {{ kind: "design", edition: number, text: string, deviation: number }} DesignJob */
-/** @typedef {{ kind: "call", id: number, call: "normalise" | "apply" | "exportFile" | "fileName", args: string[] }} Call */
+/** @typedef {{ kind: "call", id: number, call: "normalise" | "apply" | "edit" | "difference" | "exportFile" | "fileName", args: string[] }} Call */
 /** @typedef {Start | DesignJob | Call} Question */
 
 /**

@@ -9,6 +9,11 @@ import init, * as engine from "../engine.js";
 let waiting;
 let working = false;
 
+// A tube of more triangles than this is looked at more coarsely, so that taking it in never holds the page up.
+const MOST_TO_LOOK_AT = 100_000;
+// The coarsest that the engine makes, mm.
+const COARSEST = 1;
+
 // What the page already has of each run's mesh, so that a mesh that an edit did not touch is not sent again.
 /** @type {Map<string, string>} */
 const sent = new Map();
@@ -98,6 +103,10 @@ function sendMesh(edition, text, run, deviation) {
   let mesh;
   try {
     mesh = engine.tubeMesh(text, run, deviation);
+    for (let coarser = deviation; mesh.indices.length > 3 * MOST_TO_LOOK_AT && coarser < COARSEST; ) {
+      coarser = Math.min(COARSEST, 4 * coarser);
+      mesh = engine.tubeMesh(text, run, coarser);
+    }
   } catch (error) {
     if (!isRefusal(error)) throw error;
     // The report says the run is made, so the view shows its line and the words stand in for the mesh.
@@ -135,7 +144,10 @@ function fingerprint(array) {
  */
 function answered({ id, call, args }) {
   try {
-    const calls = { normalise: engine.normalise, apply: engine.apply, exportFile: engine.exportFile, fileName: engine.fileName };
+    const calls = {
+      normalise: engine.normalise, apply: engine.apply, edit: engine.edit, difference: engine.difference,
+      exportFile: engine.exportFile, fileName: engine.fileName,
+    };
     const run = /** @type {(...given: string[]) => string | Uint8Array} */ (calls[call]);
     return { kind: "result", id, value: run(...args) };
   } catch (error) {

@@ -8,9 +8,11 @@ import { fixed, short } from "../words/numbers.js";
 import { same } from "../words/presets.js";
 import { addButton } from "./adder.js";
 import { cards } from "./card.js";
+import { dressPart } from "./dress.js";
 import { choiceField, flagField, numberField, row, textField } from "./field.js";
 import { notesAt } from "./notes.js";
 import { route } from "./route.js";
+import { runEdits } from "./run-edits.js";
 import { section } from "./section.js";
 import { idOf } from "./sheet.js";
 
@@ -32,7 +34,7 @@ export function runsSection(sheet) {
         return added(design, "runs", newRun(design, sheet.words, sheet.presets.tubes.map((preset) => preset.tube)));
       });
     })}`;
-  return section("runs", "Runs", "One tube each. With no corners a run takes the shortest way that its bend radius allows.", body);
+  return section("runs", "Runs", "One tube each. With nothing on its route a run takes the shortest way that its bend radius allows.", body);
 }
 
 /**
@@ -57,7 +59,7 @@ function runBody(sheet, run, index, pointer) {
     ${row(sheet, [portChoice(sheet, `${pointer}/from`, run.from), portChoice(sheet, `${pointer}/to`, run.to)], "two")}
     ${tubeSize(sheet, run, pointer)}
     ${route(sheet, run, pointer)}
-    ${ends(sheet, pointer)}`;
+    ${dressPart(sheet, run, pointer)} ${ends(sheet, pointer)} ${runEdits(sheet, run, index)}`;
 }
 
 /**
@@ -105,6 +107,7 @@ function tubeSize(sheet, run, pointer) {
       ${numberField(sheet, `${pointer}/bend_radius`).body}
     </div>
     ${["/outer_diameter", "/bore", ""].map((key) => notesAt(sheet, place + key))} ${notesAt(sheet, `${pointer}/bend_radius`)}
+    ${row(sheet, [flagField(sheet, `${pointer}/fit_bends`)])}
   </fieldset>`;
 }
 

@@ -12,13 +12,14 @@ import { upFrom, valueAt } from "../design/pointer.js";
  * is when the edit is made, never the one that was drawn last: `change` and `update` hand it over.
  * @typedef {{ set: (pointer: string, value: unknown) => void, change: (edit: (design: Design) => Design) => void,
  *   update: (pointer: string, edit: (value: any) => unknown) => void, rename: (list: ListName, index: number, name: string) => void, applyFix: (finding: Finding) => void,
+ *   edit: (request: import("../engine/messages.js").EditRequest, goTo?: string) => void,
  *   goTo: (pointer: string) => void, select: (run: string | null) => void, redraw: () => void }} Actions
  */
 /** @typedef {{ problems: Problem[], findings: Finding[] }} Notes */
 /** @typedef {{ stop: number, care: number, note: number, mend: number, blank: number }} Count */
 /**
  * @typedef {{ design: Design, words: Vocabulary, presets: Presets, report: Report | undefined, fresh: boolean,
- *   cards: import("./cards.js").Cards, selected: string | null, act: Actions, notes: (pointer: string) => Notes,
+ *   cards: import("./cards.js").Cards, selected: string | null, papers: import("../result/papers.js").Papers, act: Actions, notes: (pointer: string) => Notes,
  *   countUnder: (pointer: string) => Count }} Sheet
  *   `fresh`: whether the report is about the design as it is now, so that its fixes can be applied.
  */

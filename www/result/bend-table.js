@@ -1,14 +1,20 @@
-// The bend table of a run, and the convention that its rotations follow.
+// The bend table of a run, and the convention that its rotations follow: which end is fed first, and which sign.
 
 import { html } from "../vendor/lit-html.js";
 import { fixed } from "../words/numbers.js";
 
 /** @import { BendRow, RunReport } from "../engine/messages.js" */
+/** @import { Feed, Papers } from "./papers.js" */
 
-/** @param {RunReport} run */
-export function bendTable(run) {
-  const bends = run.bend_table.slice(0, -1);
-  const last = run.bend_table.at(-1);
+/**
+ * @param {RunReport} run
+ * @param {Papers} papers
+ * @param {{ from: string, to: string } | undefined} stated the run as the design has it
+ */
+export function bendTable(run, papers, stated) {
+  const { feed } = papers;
+  const rows = fed(run.bend_table, feed);
+  const last = rows.at(-1);
   const heads = [["Straight", "mm"], ["Rotate", "°"], ["Bend", "°"], ["Radius", "mm"]];
   return html`<div class="scroll" tabindex="0" role="region" aria-label="Bend table of ${run.name}">
       <table class="figures bends">
@@ -17,7 +23,7 @@ export function bendTable(run) {
           ${heads.map(([name, unit]) => html`<th scope="col" class="figure">${name} <span class="unit">${unit}</span></th>`)}
         </tr></thead>
         <tbody>
-          ${bends.map((bend, index) => bendRow(bend, index))}
+          ${rows.slice(0, -1).map((bend, index) => bendRow(bend, index))}
           ${last
             ? html`<tr><th scope="row">end</th><td class="figure">${fixed(last.straight_mm, 2)}</td>
                 <td class="figure">–</td><td class="figure">–</td><td class="figure">–</td></tr>`
@@ -25,7 +31,23 @@ export function bendTable(run) {
         </tbody>
       </table>
     </div>
-    <p class="source">Straight before each bend; rotation about the way the tube is fed, right-hand rule; bend is the angle turned through; radius is the centreline's. Bending machines differ in the sign of the rotation.</p>`;
+    ${rows.length > 1 ? choices(papers, stated) : ""}
+    <p class="source">Straight before each bend; rotation about the way the tube is fed, ${feed.flip ? "against the" : "by the"} right-hand rule; bend is the angle turned through; radius is the centreline's, of a coil or a curve the tightest. Bending machines differ in the sign of the rotation.</p>`;
+}
+
+/**
+ * @param {Papers} papers
+ * @param {{ from: string, to: string } | undefined} stated
+ */
+function choices(papers, stated) {
+  const { feed } = papers;
+  /** @type {(key: "flip" | "fromEnd") => (event: Event) => void} */
+  const set = (key) => (event) => papers.setFeed({ ...feed, [key]: /** @type {HTMLInputElement} */ (event.target).checked });
+  return html`<div class="feed">
+    <label class="check"><input type="checkbox" .checked=${feed.fromEnd} @change=${set("fromEnd")}>
+      <span>Fed from ${stated ? html`<span dir="auto">${stated.to}</span>` : "the end"} first</span></label>
+    <label class="check"><input type="checkbox" .checked=${feed.flip} @change=${set("flip")}> <span>Opposite sign of rotation</span></label>
+  </div>`;
 }
 
 /**
@@ -33,7 +55,25 @@ export function bendTable(run) {
  * @param {number} index
  */
 function bendRow(bend, index) {
-  return html`<tr><th scope="row">${index + 1}</th><td class="figure">${fixed(bend.straight_mm, 2)}</td>
+  const kind = bend.kind && bend.kind !== "bend" ? ` ${bend.kind}` : "";
+  return html`<tr><th scope="row">${index + 1}${kind}</th><td class="figure">${fixed(bend.straight_mm, 2)}</td>
     <td class="figure">${fixed(bend.rotation_deg, 2)}</td><td class="figure">${fixed(bend.angle_deg, 2)}</td>
     <td class="figure">${fixed(bend.radius_mm, 2)}</td></tr>`;
+}
+
+/**
+ * The rows as fed from the other end or with the opposite sign. From the other end, feed direction and order of the
+ * planes both turn round, so that rotations keep their sign.
+ * @param {BendRow[]} rows
+ * @param {Feed} feed
+ */
+export function fed(rows, { flip, fromEnd }) {
+  const bends = rows.length - 1;
+  const ordered = !fromEnd ? rows : rows.map((row, index) => {
+    const bend = index < bends ? rows[bends - 1 - index] : row;
+    const rotation_deg = index === 0 || index === bends ? 0 : rows[bends - index].rotation_deg;
+    return { ...bend, straight_mm: rows[bends - index].straight_mm, rotation_deg };
+  });
+  if (!flip) return ordered;
+  return ordered.map((row) => ({ ...row, rotation_deg: row.rotation_deg === 180 ? 180 : 0 - row.rotation_deg }));
 }

@@ -7,8 +7,11 @@ import { mark } from "../words/marks.js";
 /** @import { Finding, RunReport } from "../engine/messages.js" */
 /** @import { Sheet } from "../form/sheet.js" */
 
-/** @typedef {{ kind: "stl" | "3mf" | "all" | "design", run?: string, deviation?: number }} FileRequest */
+/** @typedef {{ kind: "stl" | "3mf" | "bend-table" | "points" | "drawing" | "all" | "design", run?: string, deviation?: number, flip?: boolean, from?: string }} FileRequest */
 /** @typedef {{ deviation: number, setDeviation: (deviation: number) => void, save: (request: FileRequest) => void }} FilesState */
+
+/** Tables and drawing of a run: what the engine calls each, and the button's words. */
+const PAPERS = /** @type {const} */ ([["bend-table", "Bends (.csv)"], ["points", "Points (.csv)"], ["drawing", "Drawing (.svg)"]]);
 
 /** How far the printed skin may leave the exact one, in words. */
 export const FINENESS = [
@@ -62,8 +65,18 @@ function runFiles(sheet, state, run, index) {
     <span class="file-name" dir="auto" id="${id}-name">${run.name}</span>
     ${/** @type {const} */ (["stl", "3mf"]).map((kind) => html`<button type="button" ?disabled=${off} aria-describedby=${warning ? `${id}-warning` : nothing}
       @click=${() => state.save({ kind, run: run.name, deviation: state.deviation })}>${kind.toUpperCase()}<span class="unseen"> of ${run.name}</span></button>`)}
+    ${PAPERS.map(([kind, words]) => html`<button type="button" ?disabled=${off} aria-describedby=${warning ? `${id}-warning` : nothing}
+      @click=${() => state.save({ kind, run: run.name, ...(kind === "bend-table" ? asFed(sheet) : {}) })}>${words}<span class="unseen"> of ${run.name}</span></button>`)}
     ${warning ? html`<p class="note stop" id="${id}-warning">${mark("stop")}<span>${warning}</span></p>` : nothing}
   </li>`;
+}
+
+/**
+ * The file of a bend table is told as the page tells it.
+ * @param {Sheet} sheet
+ */
+function asFed({ papers: { feed } }) {
+  return { flip: feed.flip, from: feed.fromEnd ? "end" : "start" };
 }
 
 /**

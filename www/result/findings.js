@@ -2,12 +2,14 @@
 
 import { html, nothing } from "../vendor/lit-html.js";
 import { valueAt } from "../design/pointer.js";
+import { kindOf } from "../design/stations.js";
 import { findingBody } from "../form/notes.js";
 import { isBlank } from "../form/sheet.js";
 import { mark, SEVERITY } from "../words/marks.js";
 import { counted } from "../words/numbers.js";
+import { kindWords } from "../words/stations.js";
 
-/** @import { Design } from "../design/types.js" */
+/** @import { Design, Station } from "../design/types.js" */
 /** @import { Finding, Problem } from "../engine/messages.js" */
 /** @import { Sheet } from "../form/sheet.js" */
 
@@ -91,9 +93,20 @@ function goTo(sheet, pointer) {
 function placeWords(sheet, pointer) {
   const [, list, index, ...rest] = pointer.split("/");
   const item = index === undefined ? undefined : /** @type {{ name?: string } | undefined} */ (valueAt(sheet.design, `/${list}/${index}`));
-  const corner = rest[0] === "route" && rest[1] !== undefined ? `corner ${Number(rest[1]) + 1}` : "";
-  const label = rest.length > 0 && !corner ? sheet.words.quantity(pointer).label.toLowerCase() : corner;
+  const station = rest[0] === "route" && rest[1] !== undefined ? stationWords(sheet, pointer) : "";
+  const label = rest.length > 0 && !station ? sheet.words.quantity(pointer).label.toLowerCase() : station;
   const name = item?.name || (index !== undefined ? `${list.replace("_", "-").replace(/s$/, "")} ${Number(index) + 1}` : "");
   if (label && name) return `${label} of ${name}`;
   return name || (pointer ? sheet.words.quantity(pointer).label.toLowerCase() : "the design");
+}
+
+/**
+ * A station of a route in words: "coil 2".
+ * @param {Sheet} sheet
+ * @param {string} pointer of the station or of something in it
+ */
+function stationWords(sheet, pointer) {
+  const place = pointer.split("/").slice(0, 5).join("/");
+  const station = /** @type {Station | undefined} */ (valueAt(sheet.design, place));
+  return station ? `${kindWords(kindOf(station)).toLowerCase()} ${Number(place.split("/")[4]) + 1}` : "";
 }

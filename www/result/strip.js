@@ -1,7 +1,7 @@
 // A run laid out straight: its straights and bends end to end, to scale along its length.
 
 import { html, svg } from "../vendor/lit-html.js";
-import { fixed, short } from "../words/numbers.js";
+import { counted, fixed, short } from "../words/numbers.js";
 
 /** @import { RunReport } from "../engine/messages.js" */
 
@@ -14,13 +14,16 @@ export function strip(run) {
   let at = 0;
   const parts = run.bend_table.map((row) => {
     const straight = row.straight_mm * scale;
-    const arc = ((row.angle_deg * Math.PI) / 180) * row.radius_mm * scale;
+    const arc = row.length_mm * scale;
     const from = at;
     at += straight + arc;
     return { from, straight, arc, angle: row.angle_deg };
   });
-  const bends = run.bend_table.length - 1;
-  const words = `${run.name} laid out: ${fixed(length, 1)} mm with ${bends === 1 ? "one bend" : `${bends} bends`}`;
+  const counts = /** @type {const} */ (["bend", "coil", "curve"]).map((kind) => {
+    const count = run.bend_table.filter((row) => row.kind === kind).length;
+    return count > 0 ? counted(count, kind) : "";
+  }).filter(Boolean);
+  const words = `${run.name} laid out: ${fixed(length, 1)} mm with ${counts.join(", ") || "no bend"}`;
   return html`<svg class="strip" role="img" aria-label=${words}>
     ${parts.map(({ from, straight, arc, angle }) => svg`
       <rect class="straight" x="${from}%" y="18" width="${straight}%" height="10"/>

@@ -10,6 +10,8 @@ export function tubeMesh(text: string, run: string, deviation: number): { positi
 export function exportFile(text: string, request: string): Uint8Array;
 export function fileName(text: string, request: string): string;
 export function apply(text: string, patch: string): string;
+export function edit(text: string, request: string): string;
+export function difference(before: string, after: string): string;
 export function vocabulary(): string;
 export function presets(): string;
 

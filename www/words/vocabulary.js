@@ -3,7 +3,8 @@
 
 /**
  * @typedef {{ key: string, label: string, unit: string, hint: string, min?: number | null, max?: number | null,
- *   min_open?: boolean, max_open?: boolean, step?: number | null, range?: string | null, default?: unknown, kind?: string }} Quantity
+ *   min_open?: boolean, max_open?: boolean, step?: number | null, range?: string | null, default?: unknown, example?: number | null,
+ *   kind?: string }} Quantity
  */
 /**
  * @typedef {{ quantities: Record<string, Quantity>, findings?: Record<string, { title: string, meaning: string }>,

@@ -73,7 +73,7 @@ impl Record {
                 let mesh = engine::tube_mesh(&text, run, deviation).map(|mesh| bytes(&mesh));
                 self.keep(of, "tubeMesh", json!([run, deviation]), mesh)?;
             }
-            for kind in ["stl", "3mf"] {
+            for kind in ["stl", "3mf", "bend-table", "points", "drawing"] {
                 self.file(of, &text, json!({ "kind": kind, "run": run, "deviation": deviations.first() }))?;
             }
         }

@@ -8,6 +8,7 @@ pub mod centreline;
 pub mod check;
 pub mod design;
 pub mod distance;
+pub mod edit;
 pub mod engine;
 pub mod export;
 pub mod layout;

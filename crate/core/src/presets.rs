@@ -1,5 +1,5 @@
 //! What ships with the engine: fittings, tube sizes, materials, printers, coolants and demo designs, compiled in from
-//! `presets/*.json`. Every figure there carries its source.
+//! `presets/`. Every figure there carries its source.
 
 use serde::Deserialize;
 
@@ -11,8 +11,15 @@ const MATERIALS: &str = include_str!("../../../presets/materials.json");
 const PRINTERS: &str = include_str!("../../../presets/printers.json");
 const COOLANTS: &str = include_str!("../../../presets/coolants.json");
 const THREADS: &str = include_str!("../../../presets/threads.json");
-const DEMOS: [&str; 2] =
-    [include_str!("../../../presets/demo-right-angle.json"), include_str!("../../../presets/demo-loop.json")];
+const DEMOS: [&str; 7] = [
+    include_str!("../../../presets/demos/right-angle.json"),
+    include_str!("../../../presets/demos/loop.json"),
+    include_str!("../../../presets/demos/coil.json"),
+    include_str!("../../../presets/demos/spiral.json"),
+    include_str!("../../../presets/demos/lazy-curve.json"),
+    include_str!("../../../presets/demos/shared-room.json"),
+    include_str!("../../../presets/demos/dressed.json"),
+];
 
 /// Everything that ships, as one JSON object with the lists `fittings`, `tubes`, `materials`, `printers`,
 /// `coolants`, `threads` and `demos`.

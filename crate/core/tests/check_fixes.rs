@@ -7,6 +7,7 @@ use check_support::{Random, fitting, found, mends, port};
 use serde_json::{Value, json};
 use std::collections::BTreeMap;
 use tubewright_core::check::Severity;
+use tubewright_core::tube::Profile;
 use tubewright_core::{centreline, design, layout, mesh};
 
 /// A point of a coarse grid, now and then a little off it, so that corners fall on axes and just beside them.
@@ -119,11 +120,15 @@ fn what_has_no_stop_has_a_mesh() {
     for _ in 0..400 {
         let text = trouble(&mut random).to_string();
         let design = design::parse(&text).unwrap();
-        let lines = centreline::lines(&design, &layout::place(&design));
+        let placed = layout::place(&design);
+        let lines = centreline::lines(&design, &placed);
         let found = found(&text);
         let stopped = |run: &str| found.iter().any(|f| f.severity == Severity::Stop && f.run.as_deref() == Some(run));
-        for (run, line) in design.runs.iter().zip(&lines) {
-            let fault = line.line.as_ref().map(|line| mesh::fault(run, line));
+        for ((run, place), line) in design.runs.iter().zip(&placed.runs).zip(&lines) {
+            let fault = line.line.as_ref().map(|line| {
+                let profile = Profile::of(run, place, &design.process.printer, line.length);
+                mesh::fault(run, &profile, line)
+            });
             match fault {
                 Some(None) => meshed += 1,
                 // Without a centreline, or with one that cannot be meshed, there is a reason told.

@@ -78,8 +78,10 @@ fn everything_is_one_archive() {
     let archive = zip::ZipArchive::new(std::io::Cursor::new(file(json!({"kind": "all", "deviation": 0.1})))).unwrap();
     let mut names: Vec<String> = archive.file_names().map(|name| name.unwrap().into_owned()).collect();
     names.sort();
-    assert_eq!(names.len(), 5, "{names:?}");
-    for ending in ["straight.stl", "straight.3mf", "Kittiwake.json"] {
+    assert_eq!(names.len(), 11, "{names:?}");
+    for ending in
+        ["straight.stl", "straight.3mf", "straight bends.csv", "straight points.csv", "straight.svg", "Kittiwake.json"]
+    {
         assert!(names.iter().any(|name| name.ends_with(ending)), "{ending} is not in {names:?}");
     }
     assert!(names.iter().all(|name| !name.contains(['/', '\\', ':'])), "{names:?}");
@@ -89,6 +91,9 @@ fn everything_is_one_archive() {
 fn names_are_safe_and_tell_the_kind() {
     let name = |request: Value| engine::file_name(&design(), &request.to_string()).unwrap();
     assert_eq!(name(json!({"kind": "stl", "run": "straight"})), "straight.stl");
+    assert_eq!(name(json!({"kind": "bend-table", "run": "straight", "flip": true})), "straight bends.csv");
+    assert_eq!(name(json!({"kind": "points", "run": "straight"})), "straight points.csv");
+    assert_eq!(name(json!({"kind": "drawing", "run": "straight"})), "straight.svg");
     assert_eq!(name(json!({"kind": "3mf", "run": "straight"})), "straight.3mf");
     assert_eq!(name(json!({"kind": "3mf"})), "Kittiwake.3mf");
     assert_eq!(name(json!({"kind": "design"})), "Kittiwake.json");
@@ -103,7 +108,7 @@ fn names_are_safe_and_tell_the_kind() {
 fn requests_that_cannot_be_met() {
     refused("", "", &["JSON object", "\"kind\""]);
     refused("[]", "", &["JSON object"]);
-    refused("{}", "/kind", &["\"stl\", \"3mf\", \"design\", \"all\""]);
+    refused("{}", "/kind", &["\"stl\", \"3mf\", \"bend-table\", \"points\", \"drawing\", \"design\", \"all\""]);
     refused(r#"{"kind":"obj"}"#, "/kind", &["\"stl\""]);
     refused(r#"{"kind":7}"#, "/kind", &["\"stl\""]);
     refused(r#"{"kind":"stl"}"#, "/run", &["one run"]);
@@ -115,6 +120,17 @@ fn requests_that_cannot_be_met() {
         let request = format!(r#"{{"kind":"stl","run":"straight","deviation":{deviation}}}"#);
         refused(&request, "/deviation", &["from 0.001 to 1 mm"]);
     }
+    for kind in ["bend-table", "points", "drawing"] {
+        refused(&format!(r#"{{"kind":"{kind}"}}"#), "/run", &["one run", kind]);
+        let refusal =
+            engine::export_file(&design(), &format!(r#"{{"kind":"{kind}","run":"impossible"}}"#)).unwrap_err();
+        assert!(refusal.path.starts_with("/runs/2"), "{refusal}");
+    }
+    refused(r#"{"kind":"bend-table","run":"straight","flip":1}"#, "/flip", &["true or false"]);
+    refused(r#"{"kind":"bend-table","run":"straight","from":"pump"}"#, "/from", &["\"start\"", "\"end\""]);
+    refused(r#"{"kind":"bend-table","run":"straight","from":null}"#, "/from", &["\"start\"", "\"end\""]);
+    refused(r#"{"kind":"stl","run":"straight","flip":true}"#, "/flip", &["bend table"]);
+    refused(r#"{"kind":"drawing","run":"straight","from":"end"}"#, "/from", &["bend table"]);
     // What the design itself keeps from being made is told at its place in the design.
     let refusal = engine::export_file(&design(), r#"{"kind":"stl","run":"impossible"}"#).unwrap_err();
     assert!(refusal.path.starts_with("/runs/2"), "{refusal}");

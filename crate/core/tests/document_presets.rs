@@ -100,7 +100,7 @@ fn materials_printers_and_coolants_can_be_named() {
 fn demos_are_good_designs() {
     let shipped = shipped();
     let demos = shipped["demos"].as_array().unwrap();
-    assert_eq!(demos.len(), 2);
+    assert_eq!(demos.len(), 7);
     for demo in demos {
         assert!(demo["label"].as_str().is_some_and(|label| !label.is_empty()));
         assert!(demo["about"].as_str().is_some_and(|about| about.ends_with('.')));
@@ -148,7 +148,12 @@ fn the_form_is_told_what_the_reader_holds_to() {
         "ports": [{"name": "a", "at": [0, 0, 0], "facing": [0, 0, 1], "fitting": "f", "measured_to": 0.5},
                   {"name": "b", "at": [100, 0, 0], "facing": [0, 0, 1], "fitting": "f"}],
         "runs": [{"name": "r", "from": "a", "to": "b", "tube": {"outer_diameter": 500, "bore": 0.1}, "bend_radius": 24,
-            "route": [{"corner": [0, {"of": "a", "plus": 0}, 50], "bend_radius": 20}],
+            "fit_bends": true,
+            "route": [{"corner": [0, {"of": "a", "plus": 0}, 50], "bend_radius": 20},
+                {"through": [0, {"of": "a", "plus": 0}, 80]},
+                {"coil": {"centre": [0, {"of": "a", "plus": 0}, 90], "axis": [0, 0.5, 1], "radius": 30, "end_radius": 40,
+                    "pitch": 20, "turns": 2, "hand": "left", "start_deg": 15}}],
+            "dress": {"diameter": 500, "end_diameter": 500, "blend": 8, "lobes": 0, "depth": 0, "twist_deg_per_mm": 1},
             "ends": {"chamfer_deg": 15, "chamfer_length": 2, "edge_break": 0.2, "trim": 0, "seat_mark": true}}],
         "keep_outs": [{"name": "k", "box": {"min": [-1e6, -1e6, -1e6], "max": [1e6, 1e6, 1e6]}},
                       {"name": "l", "cylinder": {"from": [0, 0, 0.5], "to": [1, 0.5, 0.25], "radius": 1}}],
@@ -169,7 +174,15 @@ fn the_form_is_told_what_the_reader_holds_to() {
             .flat_map(|last| {
                 // The keep-outs' second item is the cylinder; other lists are looked at in their first.
                 let list = if key.contains("/cylinder/") { "/keep_outs/1" } else { "/keep_outs/0" };
-                let place = key.replace("/keep_outs/*", list).replace("/corner/*/", "/corner/1/").replace("/*", "/0");
+                // The route shows each kind of station once, and each ties its second coordinate.
+                let station = if key.contains("/through") { 1 } else { 2 * usize::from(key.contains("/coil")) };
+                let route = format!("/route/{station}");
+                let place = ["/corner", "/through", "/centre"]
+                    .iter()
+                    .fold(key.replace("/keep_outs/*", list).replace("/route/*", &route), |place, point| {
+                        place.replace(&format!("{point}/*/"), &format!("{point}/1/"))
+                    })
+                    .replace("/*", "/0");
                 [place.clone(), place.strip_suffix("/0").map(|place| format!("{place}{last}")).unwrap_or(place)]
             })
             .find(|pointer| full.pointer(pointer).is_some());

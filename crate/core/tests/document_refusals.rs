@@ -454,10 +454,61 @@ fn kinds_that_do_not_fit() {
 }
 
 #[test]
-fn stations_of_later_versions_are_refused_in_words() {
+fn stations_that_are_none() {
     let route = "/runs/0/route/0";
-    refused(&with(route, json!({"through": [1, 2, 3]})), "/runs/0/route/0/through", &["\"through\"", "corners"]);
-    refused(&with(route, json!({"coil": {}})), "/runs/0/route/0/coil", &["\"coil\"", "corners"]);
+    refused(&with(route, json!({})), route, &["\"corner\"", "\"through\"", "\"coil\""]);
+    refused(&with(route, json!({"spiral": 1})), route, &["not “spiral”", "\"coil\""]);
+    refused(
+        &with(route, json!({"through": [1, 2]})),
+        "/runs/0/route/0/through",
+        &["Point: three numbers", "there are 2"],
+    );
+    let both = json!({"through": [1, 2, 3], "corner": [1, 2, 3]});
+    refused(&with(route, both), "/runs/0/route/0/corner", &["not known here", "\"through\""]);
+    let tied = json!({"through": [1, {"of": "nowhere"}, 3]});
+    refused(&with(route, tied), "/runs/0/route/0/through/1/of", &["no port named"]);
+}
+
+#[test]
+fn coils_that_are_none() {
+    let coil = |key: &str, value: Value| {
+        let mut coil = json!({"centre": [0, 0, 0], "axis": [0, 0, 1], "radius": 40, "pitch": 20, "turns": 2});
+        coil[key] = value;
+        with("/runs/0/route/0", json!({ "coil": coil }))
+    };
+    let at = |key: &str| format!("/runs/0/route/0/coil/{key}");
+    refused(&coil("radius", json!(0)), &at("radius"), &["Coil radius", "out of range", "above 0"]);
+    refused(&coil("radius", json!("wide")), &at("radius"), &["“wide” is no number"]);
+    refused(&coil("turns", json!(1e4)), &at("turns"), &["Turns: 10000 is out of range", "to 1000"]);
+    refused(&coil("turns", json!(0)), &at("turns"), &["out of range"]);
+    refused(&coil("pitch", json!(-5)), &at("pitch"), &["out of range"]);
+    refused(&coil("axis", json!([0, 0, 0])), &at("axis"), &["points nowhere", "0, 0, 1 is up"]);
+    refused(&coil("hand", json!("up")), &at("hand"), &["“up”", "\"right\" or \"left\""]);
+    refused(&coil("hand", json!(1)), &at("hand"), &["a number", "\"right\" or \"left\""]);
+    refused(&coil("raduis", json!(1)), &at("raduis"), &["Did you mean \"radius\"?"]);
+    refused(&coil("start_deg", json!(400)), &at("start_deg"), &["out of range"]);
+    refused(&coil("centre", json!(7)), &at("centre"), &["[x, y, z]"]);
+    refused(&with("/runs/0/route/0", json!({"coil": 3})), "/runs/0/route/0/coil", &["must be an object"]);
+    for whole in [2.0, 0.01, 1000.0] {
+        assert_eq!(problems(&coil("turns", json!(whole)).to_string()), []);
+    }
+}
+
+#[test]
+fn dresses_that_are_none() {
+    let dress = |value: Value| with("/runs/0/dress", value);
+    let at = |key: &str| format!("/runs/0/dress/{key}");
+    refused(&dress(json!(1)), "/runs/0/dress", &["must be an object"]);
+    refused(&dress(json!({"lobes": 1})), &at("lobes"), &["whole number from 2 to 24"]);
+    refused(&dress(json!({"lobes": 2.5})), &at("lobes"), &["2.5 will not do"]);
+    refused(&dress(json!({"lobes": 25})), &at("lobes"), &["out of range"]);
+    // A tube of 12 over a bore of 8: grooves of 2 reach the bore.
+    refused(&dress(json!({"lobes": 6, "depth": 2})), &at("depth"), &["the bore of 8 mm", "less than 2 mm"]);
+    refused(&dress(json!({"diameter": 8})), &at("diameter"), &["8 mm leaves no wall", "such as 12 mm"]);
+    refused(&dress(json!({"end_diameter": 7})), &at("end_diameter"), &["7 mm leaves no wall"]);
+    // Without lobes there are no grooves, so their depth says nothing.
+    assert_eq!(problems(&dress(json!({"depth": 3})).to_string()), []);
+    assert_eq!(problems(&dress(Value::Null).to_string()), []);
 }
 
 #[test]

@@ -14,7 +14,7 @@ fn through(points: &[[f64; 3]], radius: f64) -> Value {
         "ports": [{"name": "a", "at": points[0], "facing": direction(points[0], points[1]), "fitting": "f"},
                   {"name": "b", "at": points[last], "facing": direction(points[last], points[last - 1]), "fitting": "f"}],
         "runs": [{"name": "r", "from": "a", "to": "b", "tube": {"outer_diameter": 12, "bore": 8}, "bend_radius": radius,
-                  "route": corners, "ends": {"chamfer_length": 0, "edge_break": 0}}],
+                  "route": corners, "ends": {"chamfer_length": 0, "edge_break": 0, "seat_mark": false}}],
         "process": {"material": "PLA"}})
 }
 

@@ -1,9 +1,9 @@
 //! Links of every named kind, against plane trigonometry worked out by hand.
 
 use core::f64::consts::PI;
-use tubewright_core::centreline::{Obstacle, RunLine, lines};
+use tubewright_core::centreline::{Obstacle, Pose, RunLine, lines, shortest_link};
 use tubewright_core::design::parse;
-use tubewright_core::layout::place;
+use tubewright_core::layout::{Vec3, place};
 
 /// From the tube's end to where a bend may start, mm.
 const STRAIGHT: f64 = 15.0;
@@ -126,4 +126,84 @@ fn square_to_each_other_closer_than_the_radius_allows() {
 #[test]
 fn no_radius_is_a_bad_radius_and_not_a_bad_link() {
     assert_eq!(link([60.0, 0.0, 0.0], [0.0, 0.0, 1.0], 0.0).obstacles, []);
+}
+
+/// The shortest link out along z from the origin, by the poses alone.
+fn bare(to: [f64; 3], heading: [f64; 3], radius: f64) -> f64 {
+    let from = Pose { at: Vec3::zeros(), heading: Vec3::z() };
+    let to = Pose { at: Vec3::from(to), heading: Vec3::from(heading) };
+    shortest_link(&from, &to, radius).expect("a link").length
+}
+
+fn same(found: f64, expected: f64) {
+    assert!((found - expected).abs() < 1e-9 * expected, "{found} instead of {expected}");
+}
+
+#[test]
+fn one_bend_and_a_straight() {
+    // Turned by 1 towards x, then 30 mm on; and the same link walked from its other end.
+    let (sin, cos) = libm::sincos(1.0);
+    let corner = [16.0 * (1.0 - cos), 0.0, 16.0 * sin];
+    same(bare([corner[0] + 30.0 * sin, 0.0, corner[2] + 30.0 * cos], [sin, 0.0, cos], 16.0), 16.0 + 30.0);
+    same(bare([corner[0], 0.0, corner[2] + 30.0], [sin, 0.0, cos], 16.0), 16.0 + 30.0);
+}
+
+#[test]
+fn side_by_side_closer_than_two_radii_goes_all_but_round_twice() {
+    // The circles, both to the same hand, have centres 2 R - h apart: three quarters, straight across, three quarters.
+    same(bare([20.0, 0.0, 0.0], [0.0, 0.0, -1.0], 16.0), 3.0 * PI * 16.0 + 32.0 - 20.0);
+}
+
+#[test]
+fn back_to_back_four_radii_and_more_aside() {
+    // The straight runs back and across: the S of two equal arcs, each of more than a quarter turn.
+    for (h, w) in [(64.0, -60.0), (100.0, -60.0), (100.0, 0.0)] {
+        let straight = f64::sqrt(w * w + h * h - 64.0 * h);
+        same(bare([h, 0.0, w], [0.0, 0.0, 1.0], 16.0), 64.0 * libm::atan2(h, w + straight) + straight);
+    }
+}
+
+#[test]
+fn level_and_the_same_way_within_four_radii() {
+    // Two half turns whose planes lean towards each other until they bridge the offset; nothing is left to go straight.
+    same(bare([30.0, 0.0, 0.0], [0.0, 0.0, 1.0], 16.0), 2.0 * PI * 16.0);
+}
+
+#[test]
+fn at_one_point() {
+    // Turned by b on the spot: circles to the same hand have centres 2 R sin(b / 2) apart; round by 2 pi + b in all.
+    for b in [0.0, 1e-6, 0.4, PI / 2.0, 3.0, PI] {
+        let (sin, cos) = libm::sincos(b);
+        same(bare([0.0; 3], [sin, 0.0, cos], 16.0), 16.0 * (2.0 * PI + b + 2.0 * libm::sin(b / 2.0)));
+    }
+}
+
+#[test]
+fn square_in_space_like_its_own_mirror() {
+    // Both arcs turn by the same angle a, so one unknown is left: the straight between the tangents' corners, each
+    // R tan(a / 2) from its end, makes the angle a with either heading.
+    let corners = |a: f64| {
+        let ahead = 60.0 - 16.0 * libm::tan(a / 2.0);
+        (ahead, libm::sqrt(2.0 * ahead * ahead + 3600.0))
+    };
+    let (mut low, mut high) = (0.0, PI / 2.0);
+    for _ in 0..60 {
+        let a = (low + high) / 2.0;
+        let (ahead, apart) = corners(a);
+        if libm::cos(a) > ahead / apart { low = a } else { high = a }
+    }
+    let expected = 32.0 * low + corners(low).1 - 32.0 * libm::tan(low / 2.0);
+    same(bare([-60.0, 60.0, 60.0], [-1.0, 0.0, 0.0], 16.0), expected);
+}
+
+#[test]
+fn far_apart_is_hardly_more_than_the_way() {
+    // Ten kilometres: two quarter turns save nothing and cost (pi - 2) R, at right angles to the way.
+    same(bare([1e7, 0.0, 0.0], [0.0, 0.0, -1.0], 16.0), 1e7 - 32.0 + PI * 16.0);
+}
+
+#[test]
+fn the_same_way_too_close_for_an_s_goes_round() {
+    // The circles, both to the same hand, have centres as far apart as the ends: a whole turn, and that far straight.
+    same(bare([30.0, 0.0, 20.0], [0.0, 0.0, 1.0], 16.0), 2.0 * PI * 16.0 + 1300f64.sqrt());
 }

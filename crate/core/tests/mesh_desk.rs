@@ -18,13 +18,15 @@ const DESK: &str = r#"{ "format": "tubewright-design", "version": 1,
 #[test]
 fn desk_tube() {
     let design = parse(DESK).unwrap();
-    let lines = lines(&design, &place(&design));
+    let layout = place(&design);
+    let lines = lines(&design, &layout);
     assert_eq!(lines[0].obstacles, []);
     let line = lines[0].line.as_ref().unwrap();
+    let profile = Profile::of(&design.runs[0], &layout.runs[0], &design.process.printer, line.length);
     for deviation in [0.5, 0.05, 0.01, 0.002] {
-        let mesh = run_mesh(&design.runs[0], line, deviation).unwrap();
+        let mesh = run_mesh(&design.runs[0], &profile, line, deviation).unwrap();
         assert_eq!(solidity(&mesh), []);
-        let exact = Profile::of(&design.runs[0], line.length).material_volume();
+        let exact = profile.material_volume();
         let error = signed_volume(&mesh) / exact - 1.0;
         println!("{deviation}: {} triangles, volume {error:e}, length {}", mesh.indices.len() / 3, line.length);
         assert!(error.abs() < 1e-5);

@@ -76,6 +76,19 @@ pub fn apply(text: Text, patch: Text) -> Result<String, Error> {
     both(&text, &patch).and_then(|(text, patch)| engine::apply(&text, &patch)).map_err(thrown)
 }
 
+/// The design after an edit of a whole run, or with another design's ports, as canonical text; `request` is JSON text,
+/// such as `{ "edit": "mirror", "run": "pump to block", "across": "x", "at": 120 }`.
+#[wasm_bindgen]
+pub fn edit(text: Text, request: Text) -> Result<String, Error> {
+    both(&text, &request).and_then(|(text, request)| engine::edit(&text, &request)).map_err(thrown)
+}
+
+/// What sets two designs apart, from `before` to `after`, as JSON text.
+#[wasm_bindgen]
+pub fn difference(before: Text, after: Text) -> Result<String, Error> {
+    both(&before, &after).and_then(|(before, after)| engine::difference(&before, &after)).map_err(thrown)
+}
+
 /// The words and ranges that the form is made of, as JSON text.
 #[wasm_bindgen]
 pub fn vocabulary() -> String {

@@ -1,4 +1,4 @@
-//! The exact box round a tube: extremes of discs carried along straights and arcs.
+//! The exact box round a tube: extremes of discs carried along the centreline.
 
 use super::{Centreline, Piece, Shape};
 use crate::layout::Vec3;
@@ -78,10 +78,14 @@ fn slanted(from: f64, to: f64, disc: &impl Fn(f64) -> Bounds) -> Bounds {
     span
 }
 
-/// Where an arc runs level in a coordinate, as arc lengths on the piece. With a bend radius above the tube's and a
-/// steady outer radius, the skin's extremes lie there or at the arc's ends.
+/// Where a piece runs level in a coordinate, as arc lengths on it. With a bend radius above the tube's and a
+/// steady outer radius, the skin's extremes lie there or at the piece's ends.
 fn turning_points(piece: &Piece, axis: usize) -> Vec<f64> {
-    let Shape::Arc { radius, angle, normal, .. } = &piece.shape else { return Vec::new() };
+    let (radius, angle, normal) = match &piece.shape {
+        Shape::Straight => return Vec::new(),
+        Shape::Arc { radius, angle, normal, .. } => (radius, angle, normal),
+        Shape::Curve(curve) => return curve.level(axis).into_iter().map(|u| curve.arc_length(u)).collect(),
+    };
     let (along, inward) = (piece.direction[axis], normal[axis]);
     if along == 0.0 && inward == 0.0 {
         return Vec::new();

@@ -1,14 +1,31 @@
 //! The shortest arc-straight-arc link between two poses in space.
 //!
-//! Starts come from three places that between them reach every kind of link, degenerate ones included
-//! ([`super::link_starts`]); each is solved to the last digits ([`super::link_equations`]); the shortest wins.
+//! Quick starts ([`super::link_starts`]) lead to a short link; then every place where the first arc of a shorter one
+//! might be is either excluded by how little a link can change over it, or tried ([`super::link_cells`]). Each try is
+//! solved to the last digits ([`super::link_equations`]); the shortest wins.
+//!
+//! With arcs of radius R, `h` aside and `w` ahead of the first pose (`tests/link_cases.rs` works each out):
+//!
+//! | poses | shortest link |
+//! |---|---|
+//! | in line, one way | a straight |
+//! | the same way, `h` aside | two arcs of `a = 2 atan(h / (w + s))`, straight `s`, `s^2 = w^2 + h^2 - 4 R h` |
+//! | the same way, ahead, `w^2 + h^2 < 4 R h` | a whole turn to one hand, straight `sqrt(w^2 + h^2)` within it |
+//! | the same way, level or behind, `h <= 4 R` | half turns in two planes, straight `-w`: `2 pi R - w` |
+//! | back to back on one axis | the same, both in any one plane |
+//! | opposite ways, level, `h >= 2 R` | quarter turns, straight `h - 2 R`; just a half turn where `h = 2 R` |
+//! | opposite ways, level, `h < 2 R` | three quarters each, straight `2 R - h` |
+//! | at one point, turned by `b` | `2 pi + b` in all, straight `2 R sin(b / 2)` |
+//! | one bend reaches | that bend, straight on its longer side |
+//! | square in space, its own mirror | two equal arcs; one equation for their angle |
+//! | all others | no closed form; `tests/link_search.rs` excludes any shorter |
 
 use super::corners::angle_between;
+use super::link_cells::search;
 use super::link_equations::Problem;
 use super::link_starts::starts;
 use super::pen::{Bend, Pen};
-use super::{Centreline, Obstacle};
-use crate::layout::{PlacedRun, Vec3, perpendicular, reference_perpendicular};
+use crate::layout::{Vec3, perpendicular, reference_perpendicular};
 use core::f64::consts::{FRAC_PI_2, PI};
 
 /// A point and the unit direction of travel through it.
@@ -38,9 +55,9 @@ pub struct Link {
 /// Two poses on one line and heading closer than this are joined by a straight, mm.
 const IN_LINE: f64 = 1e-9;
 /// Radius that a link of no radius is drawn with, mm.
-const SHARPEST: f64 = 1e-6;
+pub(super) const SHARPEST: f64 = 1e-6;
 /// A link this much shorter than another, relative, is the shorter one; nearer than that the first found stays.
-const SHORTER: f64 = 1e-9;
+pub(super) const SHORTER: f64 = 1e-9;
 
 /// The shortest link of arcs of `radius` (above 0) from one pose to the other; none where no start led to one.
 pub fn shortest_link(from: &Pose, to: &Pose, radius: f64) -> Option<Link> {
@@ -49,13 +66,19 @@ pub fn shortest_link(from: &Pose, to: &Pose, radius: f64) -> Option<Link> {
     }
     let problem = Problem::new(from, to, radius);
     let mut best: Option<Link> = None;
-    for start in starts(&problem) {
+    let mut keep = |start| {
         if let Some(link) = problem.solve(start)
             && best.as_ref().is_none_or(|other| link.length < other.length * (1.0 - SHORTER))
         {
             best = Some(link);
         }
+        best.as_ref().map_or(f64::INFINITY, |link| link.length / radius)
+    };
+    let mut length = f64::INFINITY;
+    for start in starts(&problem) {
+        length = keep(start);
     }
+    search(&problem, length, keep);
     best
 }
 
@@ -71,25 +94,16 @@ pub fn extra_turn(from: &Pose, to: &Pose, link: &Link) -> f64 {
 
 /// Whether a link goes round in a way that a smaller radius would not: it turns half a turn more than its ends ask
 /// for, or a quarter turn more with a bend beyond a half turn.
-fn loops(from: &Pose, to: &Pose, link: &Link) -> bool {
+pub(super) fn loops(from: &Pose, to: &Pose, link: &Link) -> bool {
     let extra = extra_turn(from, to, link);
     let widest = link.angles[0].max(link.angles[1]);
     extra >= PI - 1e-6 || (extra >= FRAC_PI_2 && widest > PI + 1e-6)
 }
 
-/// The whole run: its start's straight, the link, its end's straight. A link that loops is drawn all the same, with
-/// the obstacle that names it. A radius of nothing is drawn as the sharpest corners there are, to be found bad as such.
-pub(super) fn link_line(run: &PlacedRun, from: &Pose, to: &Pose, radius: f64) -> (Option<Centreline>, Vec<Obstacle>) {
+/// Draws a link between its poses. A radius of nothing is drawn as the sharpest corners there are, to be found bad as
+/// such.
+pub(super) fn draw_link(pen: &mut Pen, from: &Pose, to: &Pose, radius: f64, link: &Link) {
     let radius = radius.max(SHARPEST);
-    let Some(link) = shortest_link(from, to, radius) else {
-        return (None, vec![Obstacle::LinkTooTight { largest_radius: 0.0 }]);
-    };
-    let mut obstacles = Vec::new();
-    if loops(from, to, &link) {
-        obstacles.push(Obstacle::LinkTooTight { largest_radius: 0.0 });
-    }
-    let mut pen = Pen::default();
-    pen.straight(run.start.end, run.start.out, run.start.straight);
     let bend = |which: usize, normal: Vec3| Bend { radius, angle: link.angles[which], normal, station: None };
     pen.arc(from.at, from.heading, bend(0, link.normals[0]));
     // The last arc is placed from the last pose, so that the run ends exactly where it must.
@@ -99,8 +113,6 @@ pub(super) fn link_line(run: &PlacedRun, from: &Pose, to: &Pose, radius: f64) ->
     let last_heading = to.heading * cos - link.normals[1] * sin;
     pen.straight(last_start - last_heading * link.straight, last_heading, link.straight);
     pen.arc(last_start, last_heading, bend(1, perpendicular(&last_heading, &(centre - last_start))));
-    pen.straight(to.at, to.heading, run.end.straight);
-    (Some(pen.finish()), obstacles)
 }
 
 fn in_line(from: &Pose, to: &Pose) -> Option<Link> {

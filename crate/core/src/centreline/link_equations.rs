@@ -34,6 +34,9 @@ pub(super) struct ArcEnd {
     d_heading: [Vec3; 2],
 }
 
+/// Steps to a link; most take six, the nearly symmetric a few dozen.
+const ROUNDS: usize = 60;
+
 impl Problem {
     pub fn new(from: &Pose, to: &Pose, radius: f64) -> Self {
         let gap = (to.at - from.at) / radius;
@@ -61,24 +64,18 @@ impl Problem {
         let mut damping = 1e-3;
         let (mut residual, mut jacobian) = self.equations(&x);
         let mut size = residual.norm_squared();
-        for round in 0..30 {
+        for round in 0..ROUNDS {
             if round == 12 && size > 0.1 * scale {
                 return None;
             }
-            let normal = jacobian.transpose() * jacobian;
-            let slope = jacobian.transpose() * residual;
-            let mut system = normal;
-            for i in 0..5 {
-                system[(i, i)] += damping * (1e-3 + normal[(i, i)]);
-            }
-            let step = system.cholesky()?.solve(&slope);
+            let step = damped_step(&jacobian, &residual, damping)?;
             let next = x - step;
             let (next_residual, next_jacobian) = self.equations(&next);
             let next_size = next_residual.norm_squared();
             if next_size < size {
                 let settled = step.norm() < 1e-15 * scale;
                 (x, residual, jacobian, size) = (next, next_residual, next_jacobian, next_size);
-                damping = (damping * 0.05).max(1e-15);
+                damping = if damping > 1e-24 { damping * 0.02 } else { 0.0 };
                 if settled {
                     break;
                 }
@@ -86,13 +83,13 @@ impl Problem {
                 if size < 1e-24 * scale * scale {
                     break;
                 }
-                damping *= 10.0;
+                damping = (damping * 10.0).max(1e-12);
                 if damping > 1e6 {
                     return None;
                 }
             }
         }
-        (size < 1e-22 * scale * scale).then(|| self.link(&x)).flatten()
+        (size < 1e-20 * scale * scale).then(|| self.link(&x)).flatten()
     }
 
     fn link(&self, x: &Unknowns) -> Option<Link> {
@@ -164,4 +161,35 @@ impl Problem {
         let d_heading = [0, 1].map(|i| out * (-s * k[i]) + side[i] * s + inward * (ds * k[i]));
         ArcEnd { angle, foot, heading, d_foot, d_heading }
     }
+}
+
+/// The step that lessens the residual most, damped: least squares of the Jacobian with the damping's roots below it, by
+/// Gram and Schmidt's columns. The normal equations would square away what little tells nearly symmetric links apart.
+fn damped_step(jacobian: &SMatrix<f64, 6, 5>, residual: &Residual, damping: f64) -> Option<Unknowns> {
+    let mut tall = SMatrix::<f64, 11, 5>::zeros();
+    let mut rest = SVector::<f64, 11>::zeros();
+    tall.fixed_rows_mut::<6>(0).copy_from(jacobian);
+    rest.fixed_rows_mut::<6>(0).copy_from(residual);
+    for i in 0..5 {
+        tall[(6 + i, i)] = (damping * (1e-3 + jacobian.column(i).norm_squared())).sqrt();
+    }
+    let mut upper = SMatrix::<f64, 5, 5>::zeros();
+    let mut step = Unknowns::zeros();
+    for i in 0..5 {
+        let size = tall.column(i).norm();
+        if size.is_nan() || size < 1e-150 {
+            return None;
+        }
+        upper[(i, i)] = size;
+        let unit = tall.column(i) / size;
+        for j in i + 1..5 {
+            let share = unit.dot(&tall.column(j));
+            upper[(i, j)] = share;
+            let left = tall.column(j) - unit * share;
+            tall.set_column(j, &left);
+        }
+        step[i] = unit.dot(&rest);
+        rest -= unit * step[i];
+    }
+    upper.solve_upper_triangular_mut(&mut step).then_some(step)
 }

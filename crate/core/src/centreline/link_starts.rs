@@ -1,25 +1,18 @@
-//! Starts for the equations of a link, one near every kind of solution.
+//! Quick starts for the equations of a link.
 //!
-//! In space: the straight's line meets the far pose's axis where that axis pierces the first arc's plane, so that the
-//! plane's turn about the near axis is the one unknown; its roots are looked for all round. In a plane: both circles
-//! on either side, joined by an outer or an inner tangent. Parallel headings the same way: two half turns whose planes
-//! differ. A few directions about the chord stand by for what lies between these.
+//! In a plane: both circles on either side, joined by an outer or an inner tangent. Parallel headings the same way: two
+//! half turns whose planes differ. Along the chord between the poses, each end reached the short or the long way. Most
+//! shortest links are among them, so that the search of all cells ([`super::link_cells`]) has little left to look at.
 
 use super::link_equations::{Problem, Unknowns};
 use crate::layout::{Vec3, perpendicular, unit};
-use core::f64::consts::{FRAC_PI_2, PI};
+use core::f64::consts::PI;
 
-/// Planes tried round the near axis.
-const PLANES: usize = 180;
-/// A dip this near to zero that does not cross it is tried as well.
-const NEAR_MISS: f64 = 0.05;
-
-/// Every start, in a fixed order.
+/// The quick starts, in a fixed order.
 pub(super) fn starts(problem: &Problem) -> Vec<Unknowns> {
     let mut starts = about_chord(problem);
     starts.extend(in_plane(problem));
     starts.extend(half_turns(problem));
-    starts.extend(in_space(problem));
     starts
 }
 
@@ -53,16 +46,7 @@ const WAYS: [[bool; 2]; 4] = [[false, false], [true, false], [false, true], [tru
 fn about_chord(problem: &Problem) -> Vec<Unknowns> {
     let chord = unit(&problem.gap);
     let chord = if chord.norm() > 0.0 { chord } else { problem.across[0][0] };
-    let around = perpendicular(&chord, &problem.across[0][0]);
-    let side = chord.cross(&around);
-    let spread = (0..6).map(|step| {
-        let (sin, cos) = libm::sincos(PI / 3.0 * f64::from(step));
-        unit(&(chord * 0.3 + around * cos + side * sin))
-    });
-    std::iter::once(chord)
-        .chain(spread)
-        .flat_map(|direction| WAYS.map(|long| guess(problem, &direction, long)))
-        .collect()
+    WAYS.map(|long| guess(problem, &chord, long)).to_vec()
 }
 
 /// Tangents of the circles on either side of both poses, in the plane of the near heading that comes nearest.
@@ -129,59 +113,4 @@ fn half_turns(problem: &Problem) -> Vec<Unknowns> {
             finished(problem, x, &-ahead)
         })
         .to_vec()
-}
-
-/// Roots of the plane's turn about the near axis, looked for all round.
-fn in_space(problem: &Problem) -> Vec<Unknowns> {
-    let mut starts = Vec::new();
-    for branch in [1.0, -1.0] {
-        let misses: Vec<Option<(f64, Unknowns)>> = (0..PLANES + 2)
-            .map(|step| miss_in_plane(problem, 2.0 * PI * (step as f64 + 0.5) / PLANES as f64, branch))
-            .collect();
-        for window in misses.windows(3) {
-            let [Some(before), Some(here), Some(after)] = window else {
-                // At the rim of where a tangent exists, the nearest miss is as good a start as there is.
-                starts.extend(window.iter().flatten().map(|(_, x)| *x).take(1));
-                continue;
-            };
-            let crosses = (before.0 < 0.0) != (here.0 < 0.0);
-            let dips = here.0.abs() < NEAR_MISS && here.0.abs() < before.0.abs() && here.0.abs() <= after.0.abs();
-            if crosses {
-                starts.push(if before.0.abs() < here.0.abs() { before.1 } else { here.1 });
-            } else if dips {
-                starts.push(here.1);
-            }
-        }
-    }
-    starts
-}
-
-/// How far the far arc's turn misses the one that the straight asks for, with the first arc's plane turned by `turn`.
-fn miss_in_plane(problem: &Problem, turn: f64, branch: f64) -> Option<(f64, Unknowns)> {
-    let (sin, cos) = libm::sincos(turn);
-    let ahead = &problem.out[0];
-    let inward = problem.across[0][0] * cos + problem.across[0][1] * sin;
-    let across = ahead.cross(&inward);
-    let far = -problem.out[1];
-    let pierce = far.dot(&across);
-    if pierce.abs() < 1e-12 {
-        return None;
-    }
-    // The far apex lies `before` ahead of the far pose, against its heading.
-    let before = problem.gap.dot(&across) / pierce;
-    let apex = problem.gap - far * before;
-    let (x, y) = (apex.dot(ahead), apex.dot(&inward) - 1.0);
-    let tangent = (x * x + y * y - 1.0).max(-1.0);
-    if tangent < 0.0 {
-        return None;
-    }
-    let angle = libm::atan2(y, x) + FRAC_PI_2 - branch * libm::atan(tangent.sqrt());
-    let angle = angle - 2.0 * PI * libm::floor(angle / (2.0 * PI));
-    let (sin, cos) = libm::sincos(angle);
-    let direction = ahead * cos + inward * sin;
-    let asked = (1.0 - before * before) / (1.0 + before * before);
-    let mut start = guess(problem, &direction, [false, before < 0.0]);
-    start[0] = angle * inward.dot(&problem.across[0][0]);
-    start[1] = angle * inward.dot(&problem.across[0][1]);
-    Some((direction.dot(&far) - asked, finished(problem, start, &direction)))
 }

@@ -1,20 +1,27 @@
-//! The exact curve in the middle of a tube: straights and arcs, tangent-continuous, measured by arc length.
+//! The exact curve in the middle of a tube: straights, arcs, coils and smooth curves, tangent-continuous, measured by arc
+//! length.
 
 mod approach;
 mod bounds;
+mod coil;
 mod corners;
+mod curve;
+mod fit;
 mod link;
+mod link_cells;
 mod link_equations;
 mod link_starts;
 mod pen;
 mod piece;
 mod run;
+mod smooth;
 mod table;
 
 pub use bounds::{Bounds, bounds};
+pub use curve::{Curve, Form};
 pub use link::{Link, Pose, extra_turn, shortest_link};
-pub use run::lines;
-pub use table::{BendRow, apexes, bend_table};
+pub use run::{line_of, lines};
+pub use table::{BendKind, BendRow, apexes, bend_table};
 
 use crate::layout::Vec3;
 
@@ -34,6 +41,8 @@ pub enum Shape {
         /// Index of the station that asked for this bend; none for a bend of the run's own radius that joins an end.
         station: Option<usize>,
     },
+    /// A short stretch of a coil or of a smooth curve.
+    Curve(Curve),
 }
 
 /// A piece with its place on the curve.
@@ -76,7 +85,7 @@ pub struct Centreline {
 pub enum Obstacle {
     /// Two stations (or a station and an end) leave less straight between them than their bends need.
     CornersTooClose {
-        /// Index of the station before the straight; none where it is the run's start.
+        /// Index of the station (corner, coil or point) before the straight; none where it is the run's start.
         before: Option<usize>,
         /// Index of the station after the straight; none where it is the run's end.
         after: Option<usize>,
@@ -102,8 +111,10 @@ pub enum Obstacle {
     },
     /// The first (last) corner lies inside the circle that the joining bend must follow.
     CornerOutOfReach {
-        /// True at the run's start, false at its end.
+        /// True where the bend leaves the run's start or a coil's end, false where it leads to the run's end or a coil.
         at_start: bool,
+        /// Index of the coil that the bend joins; none for a port.
+        from: Option<usize>,
         /// Index of the station.
         station: usize,
         /// Largest run radius that reaches it.
@@ -119,8 +130,10 @@ pub enum Obstacle {
         /// Index of the station that repeats.
         station: usize,
     },
-    /// No link of the run's radius joins the two ends without looping.
+    /// No link of the run's radius joins two ends without looping.
     LinkTooTight {
+        /// Indices of the coils that it joins; none for the run's own ends.
+        between: [Option<usize>; 2],
         /// Largest run radius that does; 0 if none.
         largest_radius: f64,
     },
@@ -137,6 +150,6 @@ pub struct RunLine {
     /// Largest run radius at which this run has no obstacle, its corners' own radii kept; none if there is none, or
     /// if there is no obstacle.
     pub largest_run_radius: Option<f64>,
-    /// End, corners, end: what to draw where there is no curve.
+    /// End, stations, end: what to draw where there is no curve.
     pub skeleton: Vec<Vec3>,
 }

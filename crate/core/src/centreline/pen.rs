@@ -1,5 +1,6 @@
 //! Draws a centreline piece after piece.
 
+use super::curve::{Curve, sample};
 use super::{Centreline, Piece, Shape};
 use crate::layout::Vec3;
 
@@ -8,6 +9,9 @@ const SHORTEST_STRAIGHT: f64 = 1e-9;
 
 /// Radius that a sharp corner is drawn with, mm, so that it is there to be found bad.
 const SHARPEST: f64 = 1e-9;
+
+/// Curves that turn less are straight, radians.
+const NO_TURN: f64 = 1e-9;
 
 /// Collects pieces; straights in one line become one.
 #[derive(Debug, Default)]
@@ -49,6 +53,28 @@ impl Pen {
         let length = radius * angle;
         if length > 0.0 {
             self.push(start, direction, length, Shape::Arc { radius, angle, normal, station });
+        }
+    }
+
+    /// A stretch of a curve; one that turns by nothing is a straight.
+    pub fn curve(&mut self, curve: Curve) {
+        let length = curve.length();
+        let first = sample(&curve.form, curve.span[0]);
+        if curve.turned < NO_TURN {
+            return self.straight(first.point, first.tangent, length);
+        }
+        if length > 0.0 {
+            self.push(first.point, first.tangent, length, Shape::Curve(curve));
+        }
+    }
+
+    /// All pieces of another centreline after those drawn so far.
+    pub fn append(&mut self, other: Centreline) {
+        for piece in other.pieces {
+            match piece.shape {
+                Shape::Straight => self.straight(piece.start, piece.direction, piece.length),
+                shape => self.push(piece.start, piece.direction, piece.length, shape),
+            }
         }
     }
 

@@ -1,7 +1,8 @@
 //! Points, tangents and curvature by arc length.
 
+use super::curve::sharpest;
 use super::{Centreline, Piece, Sample, Shape};
-use crate::layout::Vec3;
+use crate::layout::{Vec3, perpendicular};
 
 impl Centreline {
     /// Point, tangent and curvature at arc length `s`, clamped to `[0, length]`. At a joint, the later piece's.
@@ -39,14 +40,43 @@ impl Piece {
                     curvature: inward / *radius,
                 }
             }
+            Shape::Curve(curve) => curve.at(s, self.length),
         }
     }
 
-    /// Its bend radius, mm; none for a straight.
+    /// Its least radius of curvature, mm; none for a straight.
     pub fn radius(&self) -> Option<f64> {
         match self.shape {
             Shape::Straight => None,
             Shape::Arc { radius, .. } => Some(radius),
+            Shape::Curve(curve) => Some(curve.tightest),
+        }
+    }
+
+    /// Angle that its tangent turns through, radians.
+    pub fn turned(&self) -> f64 {
+        match self.shape {
+            Shape::Straight => 0.0,
+            Shape::Arc { angle, .. } => angle,
+            Shape::Curve(curve) => curve.turned,
+        }
+    }
+
+    /// Index of the station that it belongs to; none for straights and for bends of the run's own radius that join
+    /// what a port, a corner or a coil asks for.
+    pub fn station(&self) -> Option<usize> {
+        match self.shape {
+            Shape::Straight => None,
+            Shape::Arc { station, .. } => station,
+            Shape::Curve(curve) => Some(curve.station),
+        }
+    }
+
+    /// Arc length on the piece, mm, of its tightest place.
+    pub fn tightest_at(&self) -> f64 {
+        match &self.shape {
+            Shape::Curve(curve) => curve.arc_length(sharpest(&curve.form, curve.span)),
+            _ => self.length / 2.0,
         }
     }
 
@@ -55,11 +85,19 @@ impl Piece {
         self.from + self.length
     }
 
-    /// The unit axis that an arc turns about, by the right-hand rule; none for a straight.
-    pub fn axis(&self) -> Option<Vec3> {
+    /// The unit axis that it turns about at its start and at its end, by the right-hand rule; none for a straight.
+    pub fn axes(&self) -> Option<[Vec3; 2]> {
         match &self.shape {
             Shape::Straight => None,
-            Shape::Arc { normal, .. } => Some(self.direction.cross(normal)),
+            Shape::Arc { normal, .. } => {
+                let axis = self.direction.cross(normal);
+                Some([axis, axis])
+            }
+            Shape::Curve(_) => Some([0.0, self.length].map(|s| {
+                let there = self.at(s);
+                // Where a curve runs straight for a moment it has no axis; any across it will do.
+                perpendicular(&there.tangent, &there.tangent.cross(&there.curvature))
+            })),
         }
     }
 }

@@ -3,6 +3,7 @@
 use super::finding::{GEOMETRY, PRACTICE};
 use super::round::{down, up};
 use super::{Finding, MOST_OF_A_KIND, OneRun, PatchStep, Severity, Subject, words};
+use crate::centreline::{Piece, Shape};
 use crate::distance::Budget;
 use crate::layout::Vec3;
 use crate::tube::least_inner_radius;
@@ -21,8 +22,8 @@ pub(super) fn findings(subject: Subject<'_>, _: &mut Budget) -> Vec<Finding> {
 fn of_run(run: &OneRun<'_>) -> Vec<Finding> {
     let exact = exact_least(run);
     let own = (0..run.run.route.len()).filter_map(|station| {
-        let radius = run.corner(station).bend_radius?;
-        let at = run.placed.corners[station].at;
+        let radius = run.corner(station)?.bend_radius?;
+        let at = run.station_at(station);
         let finding = judge(run, exact, radius, run.station(station, "/bend_radius"), at);
         finding.filter(|_| turns(run, station))
     });
@@ -36,8 +37,8 @@ pub(super) fn least_radius(run: &OneRun<'_>) -> f64 {
     up(exact_least(run))
 }
 
-fn exact_least(run: &OneRun<'_>) -> f64 {
-    run.run.outer_radius() + least_inner_radius(run.reach())
+pub(super) fn exact_least(run: &OneRun<'_>) -> f64 {
+    run.run.largest_radius() + least_inner_radius(run.reach())
 }
 
 fn judge(run: &OneRun<'_>, exact: f64, radius: f64, place: String, at: Vec3) -> Option<Finding> {
@@ -65,6 +66,9 @@ fn judge(run: &OneRun<'_>, exact: f64, radius: f64, place: String, at: Vec3) -> 
 
 /// Whether the run turns at a station at all; a corner in line with its neighbours has no bend.
 fn turns(run: &OneRun<'_>, station: usize) -> bool {
+    if run.drawn.line.is_some() {
+        return run.pieces().iter().any(|piece| piece.station() == Some(station));
+    }
     // The skeleton begins with the end face and the lead's end.
     turns_at(&run.drawn.skeleton, station + 2)
 }
@@ -76,13 +80,18 @@ fn turns_at(nodes: &[Vec3], node: usize) -> bool {
 
 /// Where a bend of the run's own radius is: at a corner without one of its own, or joining an end.
 fn bend_of_the_run(run: &OneRun<'_>) -> Option<Vec3> {
+    if run.drawn.line.is_some() {
+        let own = |station: usize| run.corner(station).is_some_and(|corner| corner.bend_radius.is_some());
+        let of_the_run = |piece: &&Piece| matches!(piece.shape, Shape::Arc { station, .. } if station.is_none_or(|station| !own(station)));
+        return run.pieces().iter().find(of_the_run).map(|piece| piece.at(piece.length / 2.0).point);
+    }
     let nodes = &run.drawn.skeleton;
     if run.run.route.is_empty() {
         return [1, 2].into_iter().find(|node| turns_at(nodes, *node)).map(|node| nodes[node]);
     }
     let corner = (0..run.run.route.len())
-        .find(|station| run.corner(*station).bend_radius.is_none() && turns(run, *station))
-        .map(|station| run.placed.corners[station].at);
+        .find(|station| run.corner(*station).is_some_and(|corner| corner.bend_radius.is_none()) && turns(run, *station))
+        .map(|station| run.station_at(station));
     let joined = [true, false].into_iter().find(|at_start| !run.is_on_axis(*at_start));
     corner.or(joined.map(|at_start| run.pose(at_start).lead_end))
 }

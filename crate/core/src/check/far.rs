@@ -21,7 +21,7 @@ fn of_run(run: &OneRun<'_>) -> Option<Finding> {
     let joints = run.pieces().iter().map(|piece| piece.start);
     let nodes = run.drawn.skeleton.iter().copied();
     let farthest = joints.chain(nodes).fold(Vec3::zeros(), |far, p| if p.amax() > far.amax() { p } else { far });
-    let reach = farthest.amax() + run.run.outer_radius();
+    let reach = farthest.amax() + run.run.largest_radius();
     let (severity, limit) = if reach >= TOO_FAR {
         (Severity::Stop, TOO_FAR)
     } else if reach >= NOTICEABLE {

@@ -26,6 +26,11 @@ fn judge(run: &OneRun<'_>, piece: &Piece) -> Option<Finding> {
         return None;
     }
     let at_start = piece.from < run.pose(true).straight + 1e-6;
+    let at_end = piece.to() > run.pieces().last().map_or(0.0, Piece::to) - run.pose(false).straight - 1e-6;
+    // What joins a coil may have to come round to it; that is the coil's own doing.
+    if !at_start && !at_end {
+        return None;
+    }
     let finding = run
         .finding("loops", Severity::Care, run.at("/bend_radius"))
         .at(&piece.at(piece.length / 2.0).point)
@@ -34,8 +39,8 @@ fn judge(run: &OneRun<'_>, piece: &Piece) -> Option<Finding> {
         .word("port", run.port_name(at_start));
     // A bend along an axis turns half round when it comes back two radii beside it, so a corner behind the lead's end
     // is reached with less where it lies at least two radii off the axis.
-    let Some(station) = run.end_station(at_start) else { return Some(finding) };
-    let (_, aside) = run.beside_axis(at_start, &run.placed.corners[station].at);
+    let Some((_, corner)) = run.end_corner(at_start) else { return Some(finding) };
+    let (_, aside) = run.beside_axis(at_start, &corner.at);
     let largest = down(aside / 2.0);
     if largest < least_radius(run) {
         return Some(finding);

@@ -17,8 +17,8 @@ pub(super) fn findings(subject: Subject<'_>, _: &mut Budget) -> Vec<Finding> {
 }
 
 fn judge(run: &OneRun<'_>, at_start: bool) -> Option<Finding> {
-    let station = run.end_station(at_start)?;
-    let corner = run.placed.corners[station].at;
+    let (station, corner) = run.end_corner(at_start)?;
+    let corner = corner.at;
     let (ahead, aside) = run.beside_axis(at_start, &corner);
     if run.is_on_axis(at_start) || ahead <= run.pose(at_start).inside || aside >= MEANT_IN_LINE {
         return None;

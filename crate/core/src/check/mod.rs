@@ -1,9 +1,13 @@
 //! The questions a builder asks of a design: one file a question, each a pure function to findings.
 
+mod assembly;
 mod bend_radius;
 mod chamfer;
+mod curves;
+mod dress;
 mod far;
 mod finding;
+mod fitted;
 mod loops;
 mod meets;
 mod mend;
@@ -14,6 +18,7 @@ mod play;
 mod ports;
 mod round;
 mod subject;
+mod trim;
 mod tube_diameter;
 mod wall;
 pub mod words;
@@ -31,15 +36,20 @@ pub type Check = fn(Subject<'_>, &mut Budget) -> Vec<Finding>;
 pub const CHECKS: &[Check] = &[
     obstacles::findings,
     bend_radius::findings,
+    curves::findings,
+    fitted::findings,
     loops::findings,
     tube_diameter::findings,
     wall::findings,
     chamfer::findings,
+    dress::findings,
     meets::findings,
     ports::findings,
     misaligned::findings,
     play::findings,
+    trim::findings,
     far::findings,
+    assembly::findings,
 ];
 
 /// Findings of one kind about one run that are told: a run with more is wrong as a whole, and telling each corner of

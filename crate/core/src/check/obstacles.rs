@@ -29,12 +29,12 @@ fn finding(run: &OneRun<'_>, obstacle: &Obstacle) -> Finding {
         Obstacle::LeadTooShort { at_start, station, left, lead, largest_radius } => {
             lead_too_short(run, *at_start, *station, [*left, *lead], *largest_radius)
         }
-        Obstacle::CornerOutOfReach { at_start, station, largest_radius } => {
-            corner_out_of_reach(run, *at_start, *station, *largest_radius)
+        Obstacle::CornerOutOfReach { at_start, from, station, largest_radius } => {
+            corner_out_of_reach(run, (*at_start, *from), *station, *largest_radius)
         }
         Obstacle::TurnsBack { station } => turns_back(run, *station),
         Obstacle::SamePoint { station } => same_point(run, *station),
-        Obstacle::LinkTooTight { .. } => link_too_tight(run),
+        Obstacle::LinkTooTight { between, .. } => link_too_tight(run, *between),
     }
 }
 
@@ -50,7 +50,7 @@ fn corners_too_close(run: &OneRun<'_>, ends: [Option<usize>; 2], [room, need]: [
         None if run.is_on_axis(at_start) => format!("the end of the tube at {}", run.port_name(at_start)),
         None => format!("the bend out of the fitting at {}", run.port_name(at_start)),
     };
-    let asked = stations().map(|station| run.placed.corners[station].radius).fold(0.0, f64::max);
+    let asked = stations().filter_map(|station| run.placed_corner(station)).map(|c| c.radius).fold(0.0, f64::max);
     let finding = run
         .finding("corners_too_close", Severity::Stop, place)
         .at(&middle_of(run, ends))
@@ -63,7 +63,7 @@ fn corners_too_close(run: &OneRun<'_>, ends: [Option<usize>; 2], [room, need]: [
         return finding.word("apart", words::at_least(apart, "mm"));
     }
     let own = stations()
-        .filter(|station| run.placed.corners[*station].radius > largest)
+        .filter(|station| run.placed_corner(*station).is_some_and(|corner| corner.radius > largest))
         .map(|station| PatchStep::set(run.station(station, "/bend_radius"), largest))
         .collect::<Vec<_>>();
     let own = (!own.is_empty()).then_some(own);
@@ -72,9 +72,8 @@ fn corners_too_close(run: &OneRun<'_>, ends: [Option<usize>; 2], [room, need]: [
 
 /// Half way along the straight that is too short.
 fn middle_of(run: &OneRun<'_>, ends: [Option<usize>; 2]) -> Vec3 {
-    let point = |end: Option<usize>, at_start: bool| {
-        end.map_or(run.pose(at_start).lead_end, |station| run.placed.corners[station].at)
-    };
+    let point =
+        |end: Option<usize>, at_start: bool| end.map_or(run.pose(at_start).lead_end, |station| run.station_at(station));
     (point(ends[0], true) + point(ends[1], false)) / 2.0
 }
 
@@ -115,9 +114,11 @@ fn lead_too_short(run: &OneRun<'_>, at_start: bool, station: usize, [left, lead]
 /// through changes as it moves, so the distance is found step by step; none where the steps do not settle.
 fn further_out(run: &OneRun<'_>, at_start: bool, station: usize) -> Option<f64> {
     let pose = run.pose(at_start);
-    let corner = &run.placed.corners[station];
+    let corner = run.placed_corner(station)?;
     let onward = if at_start { station.checked_add(1) } else { station.checked_sub(1) };
-    let onward = onward.and_then(|next| run.placed.corners.get(next)).map_or(run.pose(!at_start).lead_end, |c| c.at);
+    let onward = onward
+        .filter(|next| *next < run.placed.stations.len())
+        .map_or(run.pose(!at_start).lead_end, |next| run.station_at(next));
     let lead = (pose.lead_end - pose.mouth).norm();
     let stands = (corner.at - pose.mouth).dot(&pose.out);
     let mut distance = stands;
@@ -140,7 +141,7 @@ fn moved_out(run: &OneRun<'_>, at_start: bool, station: usize, by: f64) -> Optio
     let axis = axis_of(&run.pose(at_start).out)?;
     let path = run.station(station, &format!("/corner/{axis}"));
     let by = by.copysign(run.pose(at_start).out[axis]);
-    let value = match &run.corner(station).at[axis] {
+    let value = match &run.corner(station)?.at[axis] {
         Coordinate::Fixed(value) => serde_json::Value::from(value + by),
         Coordinate::Tied { of, plus } => serde_json::json!({ "of": of, "plus": plus + by }),
     };
@@ -154,14 +155,19 @@ pub(super) fn axis_of(direction: &Vec3) -> Option<usize> {
     across.then_some(axis)
 }
 
-fn corner_out_of_reach(run: &OneRun<'_>, at_start: bool, station: usize, largest: f64) -> Finding {
+fn corner_out_of_reach(
+    run: &OneRun<'_>,
+    (at_start, from): (bool, Option<usize>),
+    station: usize,
+    largest: f64,
+) -> Finding {
     let finding = run
         .finding("corner_out_of_reach", Severity::Stop, run.station(station, ""))
-        .at(&run.placed.corners[station].at)
+        .at(&run.station_at(station))
         .value(run.run.bend_radius, "mm")
         .source(GEOMETRY)
         .word("corner", run.station_name(station))
-        .word("port", run.port_name(at_start));
+        .word("port", end_name(run, from, at_start));
     let largest = down(largest);
     if largest < least_radius(run) {
         return finding;
@@ -172,7 +178,7 @@ fn corner_out_of_reach(run: &OneRun<'_>, at_start: bool, station: usize, largest
 
 fn turns_back(run: &OneRun<'_>, station: usize) -> Finding {
     run.finding("turns_back", Severity::Stop, run.station(station, ""))
-        .at(&run.placed.corners[station].at)
+        .at(&run.station_at(station))
         .value(180.0, "°")
         .limit(180.0, GEOMETRY)
         .word("corner", run.station_name(station))
@@ -181,8 +187,8 @@ fn turns_back(run: &OneRun<'_>, station: usize) -> Finding {
 }
 
 fn same_point(run: &OneRun<'_>, station: usize) -> Finding {
-    let at = run.placed.corners[station].at;
-    let other = run.placed.corners[..station].iter().rposition(|corner| (corner.at - at).norm() <= 1e-6);
+    let at = run.station_at(station);
+    let other = (0..station).rev().find(|other| (run.station_at(*other) - at).norm() <= 1e-6);
     let other = match other {
         Some(other) => run.station_name(other),
         None => "the end of the tube".to_owned(),
@@ -195,16 +201,27 @@ fn same_point(run: &OneRun<'_>, station: usize) -> Finding {
         .ways([vec![PatchStep::remove(run.station(station, ""))]])
 }
 
-fn link_too_tight(run: &OneRun<'_>) -> Finding {
+fn link_too_tight(run: &OneRun<'_>, between: [Option<usize>; 2]) -> Finding {
     let largest = run.drawn.largest_run_radius.map(down).filter(|largest| *largest >= least_radius(run));
     let only_loops = run.drawn.line.is_some() && largest.is_none();
     let severity = if only_loops { Severity::Care } else { Severity::Stop };
     let finding = run
         .finding("link_too_tight", severity, run.at("/bend_radius"))
-        .at(&run.pose(true).lead_end)
-        .value(run.run.bend_radius, "mm");
+        .at(&between[0].map_or(run.pose(true).lead_end, |coil| run.station_at(coil)))
+        .value(run.run.bend_radius, "mm")
+        .source(GEOMETRY);
+    let joins = between
+        .iter()
+        .any(Option::is_some)
+        .then(|| format!("{} to {}", end_name(run, between[0], true), end_name(run, between[1], false)));
+    let finding = joins.into_iter().fold(finding, |finding, joins| finding.word("joins", joins));
     match largest {
         Some(largest) => finding.limit(largest, GEOMETRY).ways(run_radius(run)),
         None => finding,
     }
+}
+
+/// What a message calls what a bend or a link joins: a coil, or a port.
+fn end_name(run: &OneRun<'_>, coil: Option<usize>, at_start: bool) -> String {
+    coil.map_or_else(|| format!("the fitting at {}", run.port_name(at_start)), |coil| run.station_name(coil))
 }

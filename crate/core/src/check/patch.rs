@@ -21,18 +21,43 @@ fn make(design: &mut Design, step: &PatchStep) -> Option<()> {
         ("add", ["tube", "outer_diameter"]) => run.tube.outer_diameter = number()?,
         ("add", ["tube", "bore"]) => run.tube.bore = number()?,
         ("add", ["ends", "chamfer_length"]) => run.ends.chamfer_length = number()?,
+        ("add", ["dress", key]) => {
+            let dress = run.dress.as_mut()?;
+            match *key {
+                "depth" => dress.depth = number()?,
+                "blend" => dress.blend = number()?,
+                "diameter" => dress.diameter = Some(number()?),
+                "end_diameter" => dress.end_diameter = Some(number()?),
+                _ => return None,
+            }
+        }
+        ("add", ["ends", "trim"]) => run.ends.trim = number()?,
         ("add", ["ends", "edge_break"]) => run.ends.edge_break = number()?,
         ("remove", ["route", station]) => {
             let station = station.parse::<usize>().ok().filter(|station| *station < run.route.len())?;
             run.route.remove(station);
         }
         ("add", ["route", station, "bend_radius"]) => {
-            let Station::Corner(corner) = run.route.get_mut(station.parse::<usize>().ok()?)?;
+            let Station::Corner(corner) = run.route.get_mut(station.parse::<usize>().ok()?)? else { return None };
             corner.bend_radius = Some(number()?);
         }
         ("replace", ["route", station, "corner", axis]) => {
-            let Station::Corner(corner) = run.route.get_mut(station.parse::<usize>().ok()?)?;
+            let Station::Corner(corner) = run.route.get_mut(station.parse::<usize>().ok()?)? else { return None };
             *corner.at.get_mut(axis.parse::<usize>().ok()?)? = coordinate(step.value.as_ref()?)?;
+        }
+        ("replace", ["route", station, "through", axis]) => {
+            let Station::Through(through) = run.route.get_mut(station.parse::<usize>().ok()?)? else { return None };
+            *through.at.get_mut(axis.parse::<usize>().ok()?)? = coordinate(step.value.as_ref()?)?;
+        }
+        ("add", ["route", station, "coil", key]) => {
+            let Station::Coil(coil) = run.route.get_mut(station.parse::<usize>().ok()?)? else { return None };
+            match *key {
+                "radius" => coil.radius = number()?,
+                "end_radius" => coil.end_radius = Some(number()?),
+                "pitch" => coil.pitch = number()?,
+                "turns" => coil.turns = number()?,
+                _ => return None,
+            }
         }
         _ => return None,
     }

@@ -1,13 +1,13 @@
 //! Are the ports measured well enough for the tube between them?
 
 use super::finding::PRACTICE;
-use super::{Finding, OneRun, Severity, Subject};
+use super::{Finding, OneRun, Severity, Subject, words};
 use crate::design::wording;
 use crate::distance::Budget;
 use crate::layout::Vec3;
 
 /// Angle that a tube may lean in its socket, degrees; common practice, no source.
-const ANGLE: f64 = 1.0;
+pub(super) const ANGLE: f64 = 1.0;
 /// How far a port may be off without loading the ring from one side, mm; common practice, no source.
 const OFFSET: f64 = 0.5;
 
@@ -34,6 +34,7 @@ fn angle(run: &OneRun<'_>) -> Option<Finding> {
             .at(&((start + end) / 2.0))
             .value(leans, "°")
             .limit(ANGLE, PRACTICE)
+            .word("aside", words::number(off, "mm"))
     })
 }
 

@@ -3,7 +3,8 @@
 use super::{Finding, Severity};
 use crate::centreline::{Piece, RunLine};
 use crate::design::{Corner, Design, Fitting, Port, Run, Station, wording};
-use crate::layout::{EndPose, Layout, PlacedRun, Vec3};
+use crate::layout::{EndPose, Layout, PlacedCorner, PlacedRun, PlacedStation, Vec3};
+use crate::tube::Profile;
 
 /// What a check may look at: every stage before it.
 #[derive(Debug, Clone, Copy)]
@@ -62,7 +63,12 @@ impl<'a> OneRun<'a> {
 
     /// What a message calls a station.
     pub(super) fn station_name(&self, station: usize) -> String {
-        format!("corner {}", station + 1)
+        let kind = match self.run.route.get(station) {
+            Some(Station::Through(_)) => "point",
+            Some(Station::Coil(_)) => "coil",
+            _ => "corner",
+        };
+        format!("{kind} {}", station + 1)
     }
 
     /// The port at an end.
@@ -85,15 +91,40 @@ impl<'a> OneRun<'a> {
         if at_start { &self.placed.start } else { &self.placed.end }
     }
 
-    /// The station next to an end.
-    pub(super) fn end_station(&self, at_start: bool) -> Option<usize> {
-        let last = self.placed.corners.len().checked_sub(1)?;
-        Some(if at_start { 0 } else { last })
+    /// The station next to an end, where it is a corner.
+    pub(super) fn end_corner(&self, at_start: bool) -> Option<(usize, &'a PlacedCorner)> {
+        let last = self.placed.stations.len().checked_sub(1)?;
+        let station = if at_start { 0 } else { last };
+        Some((station, self.placed_corner(station)?))
     }
 
-    pub(super) fn corner(&self, station: usize) -> &'a Corner {
-        let Station::Corner(corner) = &self.run.route[station];
-        corner
+    /// A station as stated, where it is a corner.
+    pub(super) fn corner(&self, station: usize) -> Option<&'a Corner> {
+        match self.run.route.get(station)? {
+            Station::Corner(corner) => Some(corner),
+            _ => None,
+        }
+    }
+
+    /// A station as placed, where it is a corner.
+    pub(super) fn placed_corner(&self, station: usize) -> Option<&'a PlacedCorner> {
+        self.placed.stations.get(station)?.corner()
+    }
+
+    /// Where a message points for a station: a corner's apex, the point itself, a coil's first point.
+    pub(super) fn station_at(&self, station: usize) -> Vec3 {
+        match &self.placed.stations[station] {
+            PlacedStation::Coil(coil) => {
+                let (sin, cos) = libm::sincos(coil.start);
+                coil.centre + (coil.across[0] * cos + coil.across[1] * sin) * coil.radius
+            }
+            other => other.at(),
+        }
+    }
+
+    /// The sections along a centreline of `length` mm.
+    pub(super) fn profile(&self, length: f64) -> Profile {
+        Profile::of(self.run, self.placed, &self.design.process.printer, length)
     }
 
     /// The drawn pieces; none where there is no curve.
@@ -112,8 +143,8 @@ impl<'a> OneRun<'a> {
     /// Whether the station next to an end lies on the fitting's axis, so that no further bend leads to it. The same
     /// millionth of a millimetre as the centreline's.
     pub(super) fn is_on_axis(&self, at_start: bool) -> bool {
-        self.end_station(at_start).is_some_and(|station| {
-            let (ahead, aside) = self.beside_axis(at_start, &self.placed.corners[station].at);
+        self.end_corner(at_start).is_some_and(|(_, corner)| {
+            let (ahead, aside) = self.beside_axis(at_start, &corner.at);
             ahead > 0.0 && aside <= 1e-6
         })
     }
@@ -123,6 +154,6 @@ impl<'a> OneRun<'a> {
         let bulge = |piece: &Piece| 2.0 * piece.radius().unwrap_or(0.0);
         let pieces = self.pieces().iter().map(|piece| piece.start.amax() + bulge(piece));
         let skeleton = self.drawn.skeleton.iter().map(|point| point.amax());
-        pieces.chain(skeleton).fold(0.0, f64::max) + self.run.outer_radius()
+        pieces.chain(skeleton).fold(0.0, f64::max) + self.run.largest_radius()
     }
 }

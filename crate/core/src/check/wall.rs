@@ -5,7 +5,7 @@ use super::round::down;
 use super::{Finding, OneRun, PatchStep, Severity, Subject, words};
 use crate::design::{Printer, wording};
 use crate::distance::Budget;
-use crate::tube::{LEAST_TIP_WALL, Profile};
+use crate::tube::LEAST_TIP_WALL;
 
 /// Least wall of printed tube under pressure, mm; common practice, no source.
 pub(super) const USUAL_LEAST_WALL: f64 = 1.5;
@@ -50,7 +50,7 @@ fn thin_wall(run: &OneRun<'_>, printer: &Printer) -> Option<Finding> {
 
 fn thin_tip(run: &OneRun<'_>) -> Option<Finding> {
     let length = run.drawn.line.as_ref().map_or(f64::INFINITY, |line| line.length);
-    let tip = Profile::of(run.run, length).tip_wall();
+    let tip = run.profile(length).tip_wall();
     let ends = &run.run.ends;
     if ends.chamfer_length == 0.0 && ends.edge_break == 0.0 {
         // Then the wall alone is thin, which is a finding of its own.

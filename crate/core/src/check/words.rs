@@ -143,6 +143,52 @@ pub const WORDS: &[Words] = &[
         limit: Limit::Exact,
     },
     Words {
+        code: "coil_tight",
+        title: "Coil too tight",
+        meaning: "The tube's middle line is bent too sharply in the coil. At half the outer diameter or less the tube's \
+                  inside would fold into itself.",
+        messages: &[
+            "{station} bends the tube of {diameter} to a radius of {value}, which folds it into itself. At least {limit} is \
+             needed: open the coil.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "curve_tight",
+        title: "Smooth curve too tight",
+        meaning: "The points leave the curve too little room to turn. At half the outer diameter or less the tube's \
+                  inside would fold into itself.",
+        messages: &[
+            "near {station} the curve bends the tube of {diameter} to a radius of {value}; at least {limit} is needed. Move \
+             {point} by {by}, to {to}.",
+            "near {station} the curve bends the tube of {diameter} to a radius of {value}; at least {limit} is needed. \
+             Spread the points out, or take one away.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "curve_below_diameter",
+        title: "Bent to less than the outer diameter",
+        meaning: "It can be printed, but so tight a bend slows the coolant and is hard to support and to clean.",
+        messages: &["near {station} the tube is bent to a radius of {value}, less than its outer diameter, {limit}."],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "no_room_to_share",
+        title: "Too little room to share",
+        meaning: "Bends share the straights between their corners, but what this one is left is less than a tube needs.",
+        messages: &["{corner} is left a bend radius of {value}; at least {limit} is needed. Move the corners apart."],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "bends_fitted",
+        title: "Bends made as large as fits",
+        meaning: "You asked for bends as large as fits. Where corners are close together they share the room, so their \
+                  radii are smaller than the one stated.",
+        messages: &["{bends} less than the radius asked for; the smallest, at {corner}, has {smallest} of {limit}."],
+        limit: Limit::Exact,
+    },
+    Words {
         code: "corners_too_close",
         title: "Corners too close together",
         meaning: "Each bend takes up some of the straight on both sides of its corner. These two want more than there is.",
@@ -182,9 +228,9 @@ pub const WORDS: &[Words] = &[
         meaning: "A corner that is not straight in front of its port is reached by one more bend after the fitting. \
                   This one lies inside that bend's circle.",
         messages: &[
-            "{corner} is too close beside the fitting at {port} for a bend radius of {value}. {limit} or less reaches \
-             it, or move the corner away.",
-            "{corner} is too close beside the fitting at {port} for any bend. Move the corner away.",
+            "{corner} is too close beside {port} for a bend radius of {value}. {limit} or less reaches it, or move the \
+             corner away.",
+            "{corner} is too close beside {port} for any bend. Move the corner away.",
         ],
         limit: Limit::Most,
     },
@@ -209,6 +255,10 @@ pub const WORDS: &[Words] = &[
         meaning: "Without corners the tube takes the shortest way of one bend, a straight and one bend. These ports are so \
                   close, or face so, that it would have to loop.",
         messages: &[
+            "a bend radius of {value} does not lead from {joins} without a loop. {limit} or less does; or move the coil, \
+             or turn its start angle.",
+            "no bend radius leads from {joins} without a loop. Move the coil, turn its start angle, or lead the tube \
+             there with a corner.",
             "a bend radius of {value} does not fit between these two ports without a loop. {limit} or less fits; \
              or lead the tube round with corners.",
             "no bend radius fits between these two ports without a loop. Lead the tube round with corners, or move a port.",
@@ -271,6 +321,28 @@ pub const WORDS: &[Words] = &[
         limit: Limit::Least,
     },
     Words {
+        code: "dress_wall",
+        title: "Body's wall too thin",
+        meaning: "Grooves and a slimmer body take wall away. A wall under what the printer makes well comes out with holes, \
+                  or bursts.",
+        messages: &[
+            "the body's wall is {value} at its thinnest; {limit} is the least. Make the grooves shallower or the body \
+                     wider.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "dress_room",
+        title: "No room for the body's shape",
+        meaning: "The body's shape begins after the one fitting's lead and ends before the other's. Between them the tube \
+                  is too short for it to come and go.",
+        messages: &[
+            "the leads leave {value} for the body, and its blends of {blend} at both ends need more than {limit}. \
+                     Shorten the blend, or leave the tube plain.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
         code: "chamfer_long",
         title: "Chamfer too long",
         meaning: "The chamfer reaches to where the tube must be round and full: the ring's place, or the first bend.",
@@ -283,9 +355,10 @@ pub const WORDS: &[Words] = &[
         title: "Tube meets itself",
         meaning: "Two parts of the same tube come closer than the clearance you asked for, or into each other.",
         messages: &[
-            "the tube runs into itself by {overlap}, {along} and {further} along from {from}. Move a corner.",
+            "the tube runs into itself by {overlap}, {along} and {further} along from {from}. Move a corner, or \
+             give a coil more pitch.",
             "the tube comes within {value} of itself, {along} and {further} along from {from}; you asked for {limit}. \
-             Move a corner.",
+             Move a corner, or give a coil more pitch.",
         ],
         limit: Limit::Least,
     },
@@ -383,8 +456,8 @@ pub const WORDS: &[Words] = &[
         title: "Short tube between rough measurements",
         meaning: "The ports may be off by so much, for so short a tube, that its ends lean in their sockets.",
         messages: &[
-            "if both ports are off by as much as you said, the tube leans by {value}; a socket takes {limit}. \
-                     Measure the two ports from each other, or leave some trim.",
+            "if both ports are off by as much as you said, one mouth is {aside} beside the tube's line and the tube \
+             leans by {value}; a socket takes {limit}. Measure the two ports from each other.",
         ],
         limit: Limit::Most,
     },
@@ -396,6 +469,96 @@ pub const WORDS: &[Words] = &[
             "{port} is known to {value} only; {limit} is what a ring takes. Measure it again, or print a test piece.",
         ],
         limit: Limit::Most,
+    },
+    Words {
+        code: "trim_short",
+        title: "Ports further off than the tube can make up",
+        meaning: "A tube that comes out too short does not reach the stop in its socket. Trim is spare length at each end, \
+                  cut or sanded off until the tube fits.",
+        messages: &[
+            "the ports may be {off} off along the tube's ends, and it has {none}. A trim of {limit} covers it; or \
+             measure the two ports from each other.",
+            "the ports may be {off} off along the tube's ends; a trim of {value} does not cover it. {limit} does; or \
+             measure the two ports from each other.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "trim_covers",
+        title: "Trim covers what the ports may be off by",
+        meaning: "Cut the tube's ends back until it fits; what is spare is marked by a ring.",
+        messages: &[
+            "the ports may be {off} off along the tube's ends; the trim of {value} at each end covers it. Cut to fit.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "goes_straight_in",
+        title: "Goes straight in",
+        meaning: "Both ends leave their sockets the same way, so a stiff tube goes into both at once, and no part has to \
+                  move for it.",
+        messages: &[
+            "hold it {value} off, straight in front of both sockets, and push both ends home at once. No part has to move.",
+        ],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "part_stands_back",
+        title: "One part comes last",
+        meaning: "A stiff tube that sits in one socket can only slide along it, so it cannot be slid into a second one that \
+                  points another way: one of the two parts is brought on to the tube's end last. A fitting that is \
+                  screwed into its part with the tube already in it needs only the length of its thread instead.",
+        messages: &[
+            "{relation}, so it cannot slide into both sockets. Push it home at {first} with the part at {last} {value} \
+             back, then bring that part on; or at {last} with the part at {first} {instead} back.",
+            "{relation}, so it cannot slide into both sockets. Push it home at {either} with the part at the other {value} \
+             back, then bring that part on.",
+            "{relation}, so it cannot slide into both sockets. Push it home at {first} with the part at {last} {value} \
+             back, then bring that part on.",
+        ],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "both_on_one_part",
+        title: "Stiff tube between two ports of one part",
+        meaning: "A stiff tube slides into two sockets only if its ends leave them the same way. Here they do not, and both \
+                  sockets are on one part, so neither can be brought on last.",
+        messages: &[
+            "{relation}, and both ports are on {keep_out}: neither can stand back by the {value} that it takes. Let the \
+             ends leave the same way, or use a fitting that is screwed in with the tube already in it.",
+        ],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "strikes_going_in",
+        title: "In the way when the tube goes in",
+        meaning: "The tube is clear once it is home, but something stands where it passes while it is pushed in.",
+        messages: &[
+            "on its way into the sockets it strikes {what}, by {value}. Put that in after the tube, or move a corner.",
+        ],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "order_of_assembly",
+        title: "Order of assembly",
+        meaning: "Tubes whose part must come last are put in while parts can still be moved; a tube that goes straight in \
+                  can wait until every part stands. No tube comes after one that would be in its way.",
+        messages: &[
+            "fit the tubes in this order: {order}. {dropping} straight in, when every part stands.",
+            "fit the tubes in this order: {order}. None goes straight in, so the part that is brought on last takes all \
+             its tubes at once; they must leave it the same way.",
+        ],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "no_order",
+        title: "Tubes in each other's way",
+        meaning: "Each of these tubes, once in place, is in the way of another one going in.",
+        messages: &[
+            "{runs} are in each other's way while they are pushed in. Move a corner of one, or put one in from another \
+             side.",
+        ],
+        limit: Limit::Exact,
     },
     Words {
         code: "far_from_datum",

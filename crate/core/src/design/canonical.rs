@@ -1,8 +1,8 @@
 //! The one way a design is written: every key, in the document's order, numbers as short as they read back the same.
 
 use super::model::{
-    Coolant, Coordinate, Design, Elbow, Ends, Fitting, KeepOut, KeepOutShape, Loop, Material, Port, Printer, Run, Seal,
-    Station,
+    Coil, Coolant, Coordinate, Design, Dress, Elbow, Ends, Fitting, KeepOut, KeepOutShape, Loop, Material, Port,
+    Printer, Run, Seal, Station,
 };
 use super::parse::{FORMAT, VERSION};
 use super::writer::Writer;
@@ -85,25 +85,68 @@ fn run(w: &mut Writer, run: &Run) {
             w.number("bore", run.tube.bore);
         });
         w.number("bend_radius", run.bend_radius);
+        w.flag("fit_bends", run.fit_bends);
         w.list("route", &run.route, station);
+        match &run.dress {
+            Some(worn) => dress(w.key("dress"), worn),
+            None => w.null("dress"),
+        }
         ends(w.key("ends"), &run.ends);
     });
 }
 
-fn station(w: &mut Writer, station: &Station) {
-    let Station::Corner(corner) = station;
+fn dress(w: &mut Writer, dress: &Dress) {
     w.object(|w| {
-        w.key("corner").row(&corner.at, |w, coordinate| match coordinate {
-            Coordinate::Fixed(value) => w.bare_number(*value),
-            Coordinate::Tied { of, plus } => w.inline_object(|w| {
-                w.text("of", of);
-                w.number("plus", *plus);
-            }),
-        });
-        // A corner that takes the run's radius says nothing, so that it follows when the run's changes.
-        if let Some(radius) = corner.bend_radius {
-            w.number("bend_radius", radius);
+        // What follows the tube says nothing, so that it goes on following.
+        if let Some(diameter) = dress.diameter {
+            w.number("diameter", diameter);
         }
+        if let Some(diameter) = dress.end_diameter {
+            w.number("end_diameter", diameter);
+        }
+        w.number("blend", dress.blend);
+        w.number("lobes", f64::from(dress.lobes));
+        w.number("depth", dress.depth);
+        w.number("twist_deg_per_mm", dress.twist_deg_per_mm);
+    });
+}
+
+fn station(w: &mut Writer, station: &Station) {
+    w.object(|w| match station {
+        Station::Corner(corner) => {
+            coordinates(w.key("corner"), &corner.at);
+            // A corner that takes the run's radius says nothing, so that it follows when the run's changes.
+            if let Some(radius) = corner.bend_radius {
+                w.number("bend_radius", radius);
+            }
+        }
+        Station::Through(through) => coordinates(w.key("through"), &through.at),
+        Station::Coil(turns) => coil(w.key("coil"), turns),
+    });
+}
+
+fn coordinates(w: &mut Writer, at: &[Coordinate; 3]) {
+    w.row(at, |w, coordinate| match coordinate {
+        Coordinate::Fixed(value) => w.bare_number(*value),
+        Coordinate::Tied { of, plus } => w.inline_object(|w| {
+            w.text("of", of);
+            w.number("plus", *plus);
+        }),
+    });
+}
+
+fn coil(w: &mut Writer, coil: &Coil) {
+    w.object(|w| {
+        coordinates(w.key("centre"), &coil.centre);
+        w.point("axis", &coil.axis);
+        w.number("radius", coil.radius);
+        if let Some(radius) = coil.end_radius {
+            w.number("end_radius", radius);
+        }
+        w.number("pitch", coil.pitch);
+        w.number("turns", coil.turns);
+        w.text("hand", coil.hand.word());
+        w.number("start_deg", coil.start_deg);
     });
 }
 

@@ -97,8 +97,12 @@ pub struct Run {
     pub tube: TubeSize,
     /// Centreline radius of the run's bends, mm; 0 is accepted and found bad.
     pub bend_radius: f64,
+    /// Whether bends that are closer than their straights share the room, their radii then being upper limits.
+    pub fit_bends: bool,
     /// The stations between the ports, in order.
     pub route: Vec<Station>,
+    /// The body's own shape between the leads; none for a plain tube.
+    pub dress: Option<Dress>,
     /// How the tube's ends are finished.
     pub ends: Ends,
 }
@@ -117,6 +121,64 @@ pub struct TubeSize {
 pub enum Station {
     /// The apex where two straights would meet.
     Corner(Corner),
+    /// A point that a smooth curve passes through; consecutive ones make one curve.
+    Through(Through),
+    /// A helix, cylindrical or conical.
+    Coil(Coil),
+}
+
+/// A point that the route passes smoothly.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Through {
+    /// The point.
+    pub at: [Coordinate; 3],
+}
+
+/// A helix that starts in the plane of its centre and advances along its axis.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Coil {
+    /// Point of the axis in the plane where the coil starts.
+    pub centre: [Coordinate; 3],
+    /// Direction of the axis and of the advance, as typed: any length above zero.
+    pub axis: [f64; 3],
+    /// Radius of the centreline where it starts, mm.
+    pub radius: f64,
+    /// Radius where it ends, mm; none for the same.
+    pub end_radius: Option<f64>,
+    /// Advance along the axis per turn, mm.
+    pub pitch: f64,
+    /// Turns, whole or not.
+    pub turns: f64,
+    /// Which way it turns as it advances.
+    pub hand: Hand,
+    /// Where it starts, about the axis, degrees; see [`crate::layout::reference_perpendicular`].
+    pub start_deg: f64,
+}
+
+/// Which way a helix turns as it advances along its axis.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Hand {
+    /// By the right-hand rule, as a common screw.
+    Right,
+    /// The other way.
+    Left,
+}
+
+/// The shape of a tube's body between its leads; the bore stays round.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Dress {
+    /// Outer diameter where the body begins, mm; none for the tube's.
+    pub diameter: Option<f64>,
+    /// Outer diameter where the body ends, mm; none for the same.
+    pub end_diameter: Option<f64>,
+    /// Length over which the plain tube becomes the body, at each end, mm.
+    pub blend: f64,
+    /// Lobes round the body: 0 for none, or at least 2.
+    pub lobes: u32,
+    /// Depth of the grooves between the lobes, mm.
+    pub depth: f64,
+    /// How far the lobes turn about the tube along it, degrees per mm, by the right-hand rule about the travel.
+    pub twist_deg_per_mm: f64,
 }
 
 /// An apex of the route.
@@ -153,7 +215,7 @@ pub struct Ends {
     pub edge_break: f64,
     /// Extra length beyond the stop at each end, to be cut or sanded off, mm.
     pub trim: f64,
-    /// Whether a seating mark is wanted; no geometry yet.
+    /// Whether a seating mark is wanted: a shallow ring that vanishes under the collar when the tube is home.
     pub seat_mark: bool,
 }
 
@@ -246,12 +308,57 @@ pub struct Loop {
     pub pressure_kpa: f64,
 }
 
+impl Hand {
+    /// 1 for right, -1 for left.
+    pub fn sign(self) -> f64 {
+        match self {
+            Self::Right => 1.0,
+            Self::Left => -1.0,
+        }
+    }
+
+    /// How the document writes it.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Right => "right",
+            Self::Left => "left",
+        }
+    }
+}
+
+impl Coil {
+    /// Radius where it ends, mm.
+    pub fn radius_at_end(&self) -> f64 {
+        self.end_radius.unwrap_or(self.radius)
+    }
+}
+
+impl Dress {
+    /// Outer diameters where the body begins and where it ends, mm, on a tube of `plain` mm.
+    pub fn diameters(&self, plain: f64) -> [f64; 2] {
+        let first = self.diameter.unwrap_or(plain);
+        [first, self.end_diameter.unwrap_or(first)]
+    }
+
+    /// The body's wall at its thinnest, mm: under the grooves, where the body is slimmest.
+    pub fn thinnest(&self, tube: TubeSize) -> f64 {
+        let [first, last] = self.diameters(tube.outer_diameter);
+        let depth = if self.lobes > 0 { self.depth } else { 0.0 };
+        (first.min(last) - tube.bore) / 2.0 - depth
+    }
+}
+
 impl Run {
     /// Half the outer diameter, mm.
     pub fn outer_radius(&self) -> f64 {
         self.tube.outer_diameter / 2.0
     }
-    /// Thickness of the tube, mm.
+    /// Half the largest diameter anywhere on it, its dress included, mm: what must clear everything.
+    pub fn largest_radius(&self) -> f64 {
+        let dressed = self.dress.as_ref().map(|dress| dress.diameters(self.tube.outer_diameter));
+        dressed.into_iter().flatten().fold(self.tube.outer_diameter, f64::max) / 2.0
+    }
+    /// Thickness of the plain tube, mm.
     pub fn wall(&self) -> f64 {
         (self.tube.outer_diameter - self.tube.bore) / 2.0
     }

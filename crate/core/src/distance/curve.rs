@@ -19,6 +19,8 @@ pub struct Near {
 
 /// Stretches of one curve shorter than this that lie across the limit of [`within_itself`] are not halved further, mm.
 const FINEST: f64 = 1e-2;
+/// Points nearer than this are one point: no pair is looked for that is nearer still, mm.
+const TOUCHING: f64 = 1e-9;
 /// Steps from one curve to the other and back that polish an answer; each gains at least a digit where curves cross.
 const POLISH: usize = 40;
 
@@ -72,7 +74,7 @@ impl<'c> Search<'_, 'c> {
         if outside(range_a, self.on[0]) || outside(range_b, self.on[1]) || near_on_curve {
             return;
         }
-        if !self.budget.spend(1) || self.gap(a, b) >= self.limit() {
+        if self.limit() <= TOUCHING || !self.budget.spend(1) || self.gap(a, b) >= self.limit() {
             return;
         }
         if a.is_leaf() && b.is_leaf() {
@@ -106,7 +108,7 @@ impl<'c> Search<'_, 'c> {
 
     fn spans(&mut self, a: Span<'c>, b: Span<'c>) {
         let Some((a, b, across)) = self.allowed(a, b) else { return };
-        if !self.budget.spend(1) {
+        if self.limit() <= TOUCHING || !self.budget.spend(1) {
             return;
         }
         let (s, t, chords) = segments([&a.start, &a.end], [&b.start, &b.end]);

@@ -31,9 +31,16 @@ impl<'c> Span<'c> {
     }
 
     fn between(piece: &'c Piece, (from, start): (f64, Vec3), (to, end): (f64, Vec3)) -> Self {
-        let stray = match piece.radius() {
-            None => 0.0,
-            Some(radius) => {
+        let stray = match (piece.radius(), &piece.shape) {
+            (None, _) => 0.0,
+            (Some(radius), Shape::Curve(_)) => {
+                // No curve leaves its chord farther than the ellipse that a string of its length draws round it, and
+                // none of this curvature by more than L^2 / (8 R).
+                let (length, chord) = (to - from, (end - start).norm());
+                let string = (length * length - chord * chord).max(0.0).sqrt() / 2.0;
+                if length < 0.5 * radius { string.min(length * length / (8.0 * radius)) } else { string }
+            }
+            (Some(radius), _) => {
                 let turned = (to - from) / radius;
                 // R (1 - cos(t / 2)) <= R t^2 / 8 up to half a turn; beyond, all is within the circle.
                 if turned <= PI { radius * turned * turned / 8.0 } else { 2.0 * radius }
@@ -65,10 +72,32 @@ impl<'c> Span<'c> {
         ]
     }
 
-    /// Arc length of the stretch's nearest point to `p`, in closed form.
+    /// Arc length of a curve's point near `p` that no small step brings nearer: Newton's steps on the way along the
+    /// tangent, from the nearest of a few.
+    fn nearest_by_steps(&self, p: &Vec3) -> f64 {
+        const LOOKS: u32 = 8;
+        let distance = |s: f64| (self.point(s) - p).norm_squared();
+        let looks = (0..=LOOKS).map(|look| self.at_fraction(f64::from(look) / f64::from(LOOKS)));
+        let mut s = looks.min_by(|a, b| distance(*a).total_cmp(&distance(*b))).unwrap_or(self.from);
+        for _ in 0..20 {
+            let there = self.piece.at(s - self.piece.from);
+            let away = there.point - p;
+            let rate = 1.0 + away.dot(&there.curvature);
+            let next = (s - away.dot(&there.tangent) / rate.max(0.1)).clamp(self.from, self.to);
+            if (next - s).abs() < 1e-12 || distance(next) > distance(s) {
+                break;
+            }
+            s = next;
+        }
+        s
+    }
+
+    /// Arc length of the stretch's nearest point to `p`, in closed form but for curves.
     pub fn nearest(&self, p: &Vec3) -> f64 {
-        let Shape::Arc { radius, normal, .. } = &self.piece.shape else {
-            return self.at_fraction(on_segment(p, &self.start, &self.end));
+        let (radius, normal) = match &self.piece.shape {
+            Shape::Straight => return self.at_fraction(on_segment(p, &self.start, &self.end)),
+            Shape::Arc { radius, normal, .. } => (radius, normal),
+            Shape::Curve(_) => return self.nearest_by_steps(p),
         };
         let to_point = p - (self.piece.start + normal * *radius);
         let turned = libm::atan2(to_point.dot(&self.piece.direction), -to_point.dot(normal));

@@ -5,9 +5,10 @@ use serde_json::{Map, Value};
 use super::stages::{Stages, checked_deviation};
 use crate::design::wording::quoted;
 use crate::design::{Refusal, canonical};
-use crate::export::{self, Kind, Meta, NamedMesh};
+use crate::export::{self, Feed, Kind, Meta, NamedMesh, Paper, ToldRun};
 use crate::mesh::{Mesh, is_solid};
 use crate::quantity::USUAL_DEVIATION;
+use crate::tube::Profile;
 
 /// What a file is asked to be.
 struct Request {
@@ -15,10 +16,13 @@ struct Request {
     /// Index of the run; none for a file of all.
     run: Option<usize>,
     deviation: f64,
+    /// How a bend table is told.
+    feed: Feed,
 }
 
 /// The bytes of a file. `request` is JSON: `{ "kind": "stl", "run": "pump to block", "deviation": 0.01 }`; a 3MF
-/// without a run holds all made runs; `design` and `all` are of the whole design.
+/// without a run holds all made runs; `design` and `all` are of the whole design. A `bend-table` can be asked for with
+/// `"flip": true`, rotations against the right-hand rule, and `"from": "end"`, fed from the run's end.
 ///
 /// # Errors
 /// A text that is no design, a request that cannot be met: its `path` then points into the request; a run that cannot
@@ -35,15 +39,67 @@ pub fn export_file(text: &str, request: &str) -> Result<Vec<u8>, Refusal> {
             let name = &design.runs[run].name;
             Ok(export::three_mf(&[NamedMesh { name, mesh: &mesh }], &Meta { title: name }))
         }
-        (Kind::Stl | Kind::ThreeMf, None) => {
+        (Kind::BendTable, Some(run)) => told(&stages, run, |told| export::bend_csv(told, request.feed)),
+        (Kind::Points, Some(run)) => told(&stages, run, export::points_csv),
+        (Kind::Drawing, Some(run)) => told(&stages, run, |told| export::drawing(told).into_bytes()),
+        (_, None) if request.kind != Kind::All => {
             let meshes = all_meshes(&stages, request.deviation)?;
             Ok(export::three_mf(&named(&stages, &meshes), &Meta { title: title(&stages) }))
         }
-        (Kind::All, _) => {
+        _ => {
             let meshes = all_meshes(&stages, request.deviation)?;
-            Ok(export::zip(title(&stages), &canonical(design), &named(&stages, &meshes)))
+            let papers = meshes.iter().map(|(run, _)| papers(&stages, *run)).collect::<Result<Vec<_>, _>>()?;
+            Ok(export::zip(title(&stages), &canonical(design), &named(&stages, &meshes), &papers))
         }
     }
+}
+
+/// A file of words and numbers about a run.
+fn told(stages: &Stages<'_>, run: usize, write: impl Fn(&ToldRun<'_>) -> Vec<u8>) -> Result<Vec<u8>, Refusal> {
+    let profile = profile(stages, run)?;
+    told_run(stages, run, &profile)
+        .map(|told| write(&told))
+        .ok_or_else(|| Refusal::at(format!("/runs/{run}"), NOT_MADE))
+}
+
+/// The tables and the drawing of a run.
+fn papers(stages: &Stages<'_>, run: usize) -> Result<Vec<Paper>, Refusal> {
+    let table = told(stages, run, |told| export::bend_csv(told, Feed::default()))?;
+    let points = told(stages, run, export::points_csv)?;
+    let drawing = told(stages, run, |told| export::drawing(told).into_bytes())?;
+    Ok(vec![(Kind::BendTable, table), (Kind::Points, points), (Kind::Drawing, drawing)])
+}
+
+/// The skins of a made run.
+///
+/// # Errors
+/// A run that cannot be made: what is found about it.
+fn profile(stages: &Stages<'_>, run: usize) -> Result<Profile, Refusal> {
+    match &stages.lines[run].line {
+        Some(line) if stages.is_made(run) => Ok(stages.profile(run, line.length)),
+        _ => Err(stages
+            .mesh(run, USUAL_DEVIATION)
+            .err()
+            .unwrap_or_else(|| Refusal::at(format!("/runs/{run}"), NOT_MADE))),
+    }
+}
+
+const NOT_MADE: &str = "This run cannot be made as it is; see the findings.";
+
+fn told_run<'a>(stages: &'a Stages<'_>, run: usize, profile: &'a Profile) -> Option<ToldRun<'a>> {
+    let design = &stages.design;
+    let placed = &stages.layout.runs[run];
+    let fitting = |port: usize| &design.fittings[stages.layout.ports[port].fitting];
+    let grams = profile.material_volume() / 1e3 * design.process.material.density_g_per_cm3;
+    Some(ToldRun {
+        design,
+        run: &design.runs[run],
+        placed,
+        line: stages.lines[run].line.as_ref()?,
+        profile,
+        mass: grams,
+        fittings: [fitting(placed.from), fitting(placed.to)],
+    })
 }
 
 /// A name for that file that every system takes.
@@ -54,7 +110,7 @@ pub fn file_name(text: &str, request: &str) -> Result<String, Refusal> {
     let stages = Stages::of(text)?;
     let request = Request::read(request, &stages)?;
     let name = request.run.map_or(title(&stages), |run| &stages.design.runs[run].name);
-    Ok(format!("{}.{}", export::file_stem(name), request.kind.extension()))
+    Ok(request.kind.file_name(&export::file_stem(name)))
 }
 
 /// The design's name, or what stands for it.
@@ -96,8 +152,9 @@ impl Request {
         let Ok(Value::Object(keys)) = serde_json::from_str::<Value>(text) else {
             return refused("", format!("The request must be a JSON object, such as {EXAMPLE}."));
         };
-        if let Some(key) = keys.keys().find(|key| !["kind", "run", "deviation"].contains(&key.as_str())) {
-            let message = format!("The request's key {} is not known; it has kind, run and deviation.", quoted(key));
+        if let Some(key) = keys.keys().find(|key| !KEYS.contains(&key.as_str())) {
+            let message =
+                format!("The request's key {} is not known; it has kind, run, deviation, flip and from.", quoted(key));
             return refused(&format!("/{}", key.replace('~', "~0").replace('/', "~1")), message);
         }
         let words: Vec<String> = Kind::ALL.iter().map(|kind| format!("\"{}\"", kind.word())).collect();
@@ -108,15 +165,48 @@ impl Request {
             None => USUAL_DEVIATION,
             Some(value) => checked_deviation(value.as_f64().unwrap_or(f64::NAN), "/deviation")?,
         };
-        Ok(Self { kind, run: run(kind, &keys, stages)?, deviation })
+        Ok(Self { kind, run: run(kind, &keys, stages)?, deviation, feed: feed(kind, &keys)? })
     }
+}
+
+/// What a request may say.
+const KEYS: [&str; 5] = ["kind", "run", "deviation", "flip", "from"];
+
+/// How a bend table is to be told; other kinds have no say in it.
+fn feed(kind: Kind, keys: &Map<String, Value>) -> Result<Feed, Refusal> {
+    if let Some(key) = ["flip", "from"].into_iter().find(|key| keys.contains_key(*key))
+        && kind != Kind::BendTable
+    {
+        let message = format!("Only a bend table has \"{key}\"; leave it out for a file of kind \"{}\".", kind.word());
+        return Err(Refusal::at(format!("/{key}"), message));
+    }
+    let flip = match keys.get("flip") {
+        None => false,
+        Some(Value::Bool(flip)) => *flip,
+        Some(_) => return Err(Refusal::at("/flip", "Whether rotations are flipped must be true or false.")),
+    };
+    let from_end = match keys.get("from").map(|value| value.as_str().unwrap_or_default()) {
+        None | Some("start") => false,
+        Some("end") => true,
+        Some(_) => {
+            return Err(Refusal::at("/from", "The end that the tube is fed from must be \"start\" or \"end\"."));
+        }
+    };
+    Ok(Feed { from_end, flip })
 }
 
 fn run(kind: Kind, keys: &Map<String, Value>, stages: &Stages<'_>) -> Result<Option<usize>, Refusal> {
     let whole = matches!(kind, Kind::Design | Kind::All);
     match keys.get("run") {
-        None | Some(Value::Null) if kind == Kind::Stl => {
-            Err(Refusal::at("/run", "An STL holds one run: say which by its name, \"run\": \"...\"."))
+        None | Some(Value::Null) if kind.is_of_one_run() => {
+            let message = match kind {
+                Kind::Stl => "An STL holds one run: say which by its name, \"run\": \"...\".".to_owned(),
+                _ => format!(
+                    "A file of kind \"{}\" holds one run: say which by its name, \"run\": \"...\".",
+                    kind.word()
+                ),
+            };
+            Err(Refusal::at("/run", message))
         }
         None | Some(Value::Null) => Ok(None),
         Some(_) if whole => Err(Refusal::at(

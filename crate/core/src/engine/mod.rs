@@ -11,7 +11,7 @@ pub use vocabulary::vocabulary;
 
 use crate::design::{self, LONGEST_TEXT, Refusal};
 use crate::mesh::Mesh;
-use crate::{presets as shipped, report};
+use crate::{edit, presets as shipped, report};
 
 /// The same design as canonical JSON text: defaults filled in, keys in order.
 ///
@@ -62,6 +62,27 @@ pub fn tube_mesh(text: &str, run: &str, deviation: f64) -> Result<Mesh, Refusal>
 /// A text that is not JSON, a patch that is none or does not fit it, a result that is no design.
 pub fn apply(text: &str, patch: &str) -> Result<String, Refusal> {
     fits(design::patched(text, patch)?)
+}
+
+/// The design after an edit of a whole run, or with another design's ports, as canonical text; see
+/// [`edit::edited`] for what can be asked.
+///
+/// # Errors
+/// A text that is no design; a request that cannot be met: its `path` then points into the request.
+pub fn edit(text: &str, request: &str) -> Result<String, Refusal> {
+    fits(design::canonical(&edit::edited(text, request)?))
+}
+
+/// What sets two designs apart, from `before` to `after`, as JSON text: ports and stations by how far they moved, runs
+/// by their lengths, everything else by its values.
+///
+/// # Errors
+/// As [`report()`], of either text; the message says of which.
+pub fn difference(before: &str, after: &str) -> Result<String, Refusal> {
+    let told = |which: &str, refusal: Refusal| Refusal { message: format!("{which}: {}", refusal.message), ..refusal };
+    let old = Stages::of(before).map_err(|refusal| told("The design before", refusal))?;
+    let new = Stages::of(after).map_err(|refusal| told("The design after", refusal))?;
+    Ok(edit::difference(&old, &new))
 }
 
 /// Everything that ships: fittings, tubes, materials, printers, coolants, demo designs, as one JSON text.

@@ -7,6 +7,7 @@ use crate::design::{self, Design, Refusal};
 use crate::layout::{self, Layout};
 use crate::mesh::{self, Fault, Mesh};
 use crate::quantity::{LEAST_DEVIATION, MOST_DEVIATION, MOST_TUBE};
+use crate::tube::Profile;
 
 /// A design with everything placed and every centreline drawn.
 #[derive(Debug, Clone)]
@@ -60,7 +61,12 @@ impl<'t> Stages<'t> {
     /// Whether a run's tube exists: it has a centreline, and nothing keeps it from having a mesh.
     pub fn is_made(&self, run: usize) -> bool {
         let line = self.lines[run].line.as_ref();
-        line.is_some_and(|line| mesh::fault(&self.design.runs[run], line).is_none())
+        line.is_some_and(|line| mesh::fault(&self.design.runs[run], &self.profile(run, line.length), line).is_none())
+    }
+
+    /// The sections of a run whose centreline has `length` mm.
+    pub fn profile(&self, run: usize, length: f64) -> Profile {
+        Profile::of(&self.design.runs[run], &self.layout.runs[run], &self.design.process.printer, length)
     }
 
     /// The indices of the runs that are made.
@@ -76,7 +82,8 @@ impl<'t> Stages<'t> {
         let (stated, Some(line)) = (&self.design.runs[run], &self.lines[run].line) else {
             return Err(self.not_made(run, None));
         };
-        mesh::run_mesh(stated, line, deviation).map_err(|fault| self.not_made(run, Some(fault)))
+        mesh::run_mesh(stated, &self.profile(run, line.length), line, deviation)
+            .map_err(|fault| self.not_made(run, Some(fault)))
     }
 
     /// Why a run has no mesh: what the mesher says, else what is found about it.

@@ -3,18 +3,21 @@
 use super::archive::Archive;
 use super::{Kind, Meta, NamedMesh, file_stem, stl, three_mf, unique_stems};
 
-/// A zip archive with an STL and a 3MF of each of `runs`, and the design as canonical text. Names in it are safe on
-/// every system and differ even where case does not count; runs whose names come out the same are numbered.
-pub fn zip(design_name: &str, design_text: &str, runs: &[NamedMesh<'_>]) -> Vec<u8> {
-    let mut archive = Archive::new();
-    for (run, stem) in runs.iter().zip(unique_stems(runs.iter().map(|run| run.name))) {
-        archive.deflate(&name(&stem, Kind::Stl), &stl(run.mesh, run.name));
-        archive.store(&name(&stem, Kind::ThreeMf), &three_mf(&[*run], &Meta { title: run.name }));
-    }
-    archive.deflate(&name(&file_stem(design_name), Kind::Design), design_text.as_bytes());
-    archive.finish()
-}
+/// A file that is made already, of a kind.
+pub type Paper = (Kind, Vec<u8>);
 
-fn name(stem: &str, kind: Kind) -> String {
-    format!("{stem}.{}", kind.extension())
+/// A zip archive with an STL and a 3MF of each of `runs`, each run's `papers` (its tables and drawing, in the order of
+/// the runs), and the design as canonical text. Names in it are safe on every system and differ even where case does
+/// not count; runs whose names come out the same are numbered.
+pub fn zip(design_name: &str, design_text: &str, runs: &[NamedMesh<'_>], papers: &[Vec<Paper>]) -> Vec<u8> {
+    let mut archive = Archive::new();
+    for (index, (run, stem)) in runs.iter().zip(unique_stems(runs.iter().map(|run| run.name))).enumerate() {
+        archive.deflate(&Kind::Stl.file_name(&stem), &stl(run.mesh, run.name));
+        archive.store(&Kind::ThreeMf.file_name(&stem), &three_mf(&[*run], &Meta { title: run.name }));
+        for (kind, bytes) in papers.get(index).into_iter().flatten() {
+            archive.deflate(&kind.file_name(&stem), bytes);
+        }
+    }
+    archive.deflate(&Kind::Design.file_name(&file_stem(design_name)), design_text.as_bytes());
+    archive.finish()
 }

@@ -5,17 +5,27 @@
 //! function from meshes to bytes in a file of its own.
 
 mod archive;
+mod bend_csv;
 mod bundle;
+mod csv;
+mod drawing;
+mod features;
 mod file_stem;
 mod kind;
 mod model_xml;
+mod points_csv;
 mod stl;
+mod subject;
 mod three_mf;
 
-pub use bundle::zip;
+pub use bend_csv::{Feed, bend_csv};
+pub use bundle::{Paper, zip};
+pub use drawing::drawing;
 pub use file_stem::{file_stem, unique_stems};
 pub use kind::Kind;
+pub use points_csv::points_csv;
 pub use stl::stl;
+pub use subject::ToldRun;
 pub use three_mf::{Meta, three_mf};
 
 use crate::mesh::Mesh;

@@ -70,8 +70,19 @@ pub struct PlacedRun {
     pub start: EndPose,
     /// Where it ends; `out` points out of that fitting, against the run's travel.
     pub end: EndPose,
-    /// The route's corners with their bend radii, one a station.
-    pub corners: Vec<PlacedCorner>,
+    /// The route's stations, with their coordinates resolved.
+    pub stations: Vec<PlacedStation>,
+}
+
+/// A station with its coordinates resolved.
+#[derive(Debug, Clone, PartialEq)]
+pub enum PlacedStation {
+    /// The apex where two straights would meet.
+    Corner(PlacedCorner),
+    /// A point passed through.
+    Through(Vec3),
+    /// A helix.
+    Coil(PlacedCoil),
 }
 
 /// A corner of the route with its coordinates resolved.
@@ -81,6 +92,51 @@ pub struct PlacedCorner {
     pub at: Vec3,
     /// The radius asked for: the corner's own, or the run's, mm.
     pub radius: f64,
+}
+
+/// A coil of the route in the builder's datum. With the angle `phi` turned since its start, from 0 to `angle`, its point
+/// is `centre + (cos a * across[0] + sin a * across[1]) * (radius + widening * phi) + axis * climb * phi`, where
+/// `a = start + sign * phi`.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct PlacedCoil {
+    /// Point of the axis in the plane where the coil starts.
+    pub centre: Vec3,
+    /// Unit direction of the axis, the way it climbs.
+    pub axis: Vec3,
+    /// Two unit directions across the axis; the first is its reference perpendicular, and with the axis they make a
+    /// right-handed frame.
+    pub across: [Vec3; 2],
+    /// Radius where it starts, mm.
+    pub radius: f64,
+    /// Change of the radius per radian, mm.
+    pub widening: f64,
+    /// Climb along the axis per radian, mm.
+    pub climb: f64,
+    /// Angle about the axis where it starts, radians.
+    pub start: f64,
+    /// Angle turned about the axis, radians.
+    pub angle: f64,
+    /// 1 for a right-hand coil, -1 for a left-hand one.
+    pub sign: f64,
+}
+
+impl PlacedStation {
+    /// The corner, if it is one.
+    pub fn corner(&self) -> Option<&PlacedCorner> {
+        match self {
+            Self::Corner(corner) => Some(corner),
+            _ => None,
+        }
+    }
+
+    /// The corner's apex, the point itself, or the coil's centre.
+    pub fn at(&self) -> Vec3 {
+        match self {
+            Self::Corner(corner) => corner.at,
+            Self::Through(at) => *at,
+            Self::Coil(coil) => coil.centre,
+        }
+    }
 }
 
 /// Everything placed, in the order of the design's lists.

@@ -3,8 +3,9 @@
 use std::collections::HashMap;
 
 use super::reference::{reference_perpendicular, rotate, unit};
-use super::{Collar, EndPose, Layout, PlacedCorner, PlacedPort, PlacedRun, Vec3};
-use crate::design::{Coordinate, Corner, Design, Fitting, Port, Run, Station};
+use super::{Collar, EndPose, Layout, PlacedCoil, PlacedCorner, PlacedPort, PlacedRun, PlacedStation, Vec3};
+use crate::design::{Coil, Coordinate, Design, Fitting, Port, Run, Station};
+use core::f64::consts::PI;
 
 /// Places every port and run of a design that has passed parsing.
 pub fn place(design: &Design) -> Layout {
@@ -63,8 +64,8 @@ fn place_run(design: &Design, names: &Index<'_>, ports: &[PlacedPort], run: &Run
     let from = names.place(&run.from);
     let to = names.place(&run.to);
     let pose = |port: &PlacedPort| end_pose(port, &design.fittings[port.fitting], run.ends.trim);
-    let corners = run.route.iter().map(|Station::Corner(corner)| place_corner(design, names, run, corner)).collect();
-    PlacedRun { from, to, start: pose(&ports[from]), end: pose(&ports[to]), corners }
+    let stations = run.route.iter().map(|station| place_station(design, names, run, station)).collect();
+    PlacedRun { from, to, start: pose(&ports[from]), end: pose(&ports[to]), stations }
 }
 
 fn end_pose(port: &PlacedPort, fitting: &Fitting, trim: f64) -> EndPose {
@@ -79,13 +80,38 @@ fn end_pose(port: &PlacedPort, fitting: &Fitting, trim: f64) -> EndPose {
     }
 }
 
-fn place_corner(design: &Design, names: &Index<'_>, run: &Run, corner: &Corner) -> PlacedCorner {
-    let coordinate = |axis: usize| match &corner.at[axis] {
+fn place_station(design: &Design, names: &Index<'_>, run: &Run, station: &Station) -> PlacedStation {
+    let point = |at: &[Coordinate; 3]| Vec3::from([0, 1, 2].map(|axis| coordinate(design, names, &at[axis], axis)));
+    match station {
+        Station::Corner(corner) => PlacedStation::Corner(PlacedCorner {
+            at: point(&corner.at),
+            radius: corner.bend_radius.unwrap_or(run.bend_radius),
+        }),
+        Station::Through(through) => PlacedStation::Through(point(&through.at)),
+        Station::Coil(coil) => PlacedStation::Coil(place_coil(coil, point(&coil.centre))),
+    }
+}
+
+fn coordinate(design: &Design, names: &Index<'_>, coordinate: &Coordinate, axis: usize) -> f64 {
+    match coordinate {
         Coordinate::Fixed(value) => *value,
         Coordinate::Tied { of, plus } => design.ports[names.place(of)].at[axis] + plus,
-    };
-    PlacedCorner {
-        at: Vec3::new(coordinate(0), coordinate(1), coordinate(2)),
-        radius: corner.bend_radius.unwrap_or(run.bend_radius),
+    }
+}
+
+fn place_coil(coil: &Coil, centre: Vec3) -> PlacedCoil {
+    let axis = unit(&Vec3::from(coil.axis));
+    let reference = reference_perpendicular(&axis);
+    let angle = 2.0 * PI * coil.turns;
+    PlacedCoil {
+        centre,
+        axis,
+        across: [reference, axis.cross(&reference)],
+        radius: coil.radius,
+        widening: (coil.radius_at_end() - coil.radius) / angle,
+        climb: coil.pitch / (2.0 * PI),
+        start: coil.start_deg.to_radians(),
+        angle,
+        sign: coil.hand.sign(),
     }
 }

@@ -6,15 +6,23 @@
 
 mod cap;
 mod fineness;
+mod frames;
+mod refusal;
 mod rings;
 mod skin;
 mod solidity;
+mod stretches;
+mod volume;
 
+pub use refusal::{Fault, fault};
 pub use solidity::{Flaw, is_solid, signed_volume, solidity};
 
 use crate::centreline::Centreline;
 use crate::design::Run;
-use crate::tube::{LEAST_TIP_WALL, Profile, least_inner_radius, rounding};
+use crate::tube::{Profile, rounding};
+use fineness::{Fineness, Skin};
+use frames::Frames;
+use stretches::{Part, stretches};
 
 /// A triangle mesh, mm, outward normals by the right-hand rule, closed.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -25,114 +33,84 @@ pub struct Mesh {
     pub indices: Vec<u32>,
 }
 
-/// Why a run has no mesh.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Fault {
-    /// JSON Pointer below the run to what is in the way.
-    pub path: String,
-    /// What is wrong and what would work.
-    pub message: String,
-}
-
 /// Most triangles of one run's mesh: above it, the deviation asked for is too fine for the tube's length.
 const MOST_TRIANGLES: usize = 8_000_000;
 
-/// The mesh of a run along its centreline. No point of it is farther than `deviation` mm (0.001 to 1) from the exact
-/// skin, nor the skin from it.
+/// Share of what is allowed that a wavy skin may use by the formula: the rest is for what bends and waves do to each other.
+const WAVY: f64 = 0.9;
+
+/// The mesh of a run of that profile along its centreline. No point of it is farther than `deviation` mm (0.001 to 1)
+/// from the exact skin, nor the skin from it.
 ///
 /// # Errors
-/// A [`Fault`] where the tube would cross itself inside a bend, has no wall at its tip, lies so far from the datum
+/// A [`Fault`] where the tube would cross itself inside a bend, has no wall somewhere, lies so far from the datum
 /// that 32-bit coordinates cannot hold the deviation, or would take over eight million triangles.
-pub fn run_mesh(run: &Run, line: &Centreline, deviation: f64) -> Result<Mesh, Fault> {
-    let profile = Profile::of(run, line.length);
-    let reach = reach_of(line) + profile.outer.largest();
-    refuse_bad_tube(run, line, &profile, reach)?;
+pub fn run_mesh(run: &Run, profile: &Profile, line: &Centreline, deviation: f64) -> Result<Mesh, Fault> {
+    if let Some(fault) = fault(run, profile, line) {
+        return Err(fault);
+    }
+    let reach = refusal::reach_of(line) + profile.largest_outer();
     // A coarse mesh must not let the skins touch, so a thin wall bounds the deviation as well.
-    let asked = deviation.min(profile.tip_wall() / 4.0).min(run.wall() / 4.0);
+    let asked = deviation.min(profile.tip_wall() / 4.0).min(profile.least_wall().wall / 4.0);
     let allowed = asked * 0.99 - 0.9 * f64::from(rounding(reach));
     if allowed < asked / 2.0 {
-        return Err(Fault {
-            path: String::new(),
-            message: format!(
-                "the run lies {reach:.0} mm from the datum, too far for a mesh true to {asked} mm; move the datum \
-                 nearer or allow a larger deviation"
-            ),
-        });
+        return Err(Fault::far(reach, asked));
     }
-    let outer = fineness::choose(line, &profile.outer, allowed);
-    let bore = fineness::choose(line, &profile.bore, allowed);
-    let rings = [rings::along(line, &profile.outer, &outer, reach), rings::along(line, &profile.bore, &bore, reach)];
-    let triangles = 2 * (outer.around * rings[0].len() + bore.around * rings[1].len());
+    let frames = Frames::of(line);
+    let wavy = if profile.lobes.is_some() { WAVY } else { 1.0 };
+    let outer = Plan::of(line, Skin { section: &profile.outer, lobes: profile.lobes.as_ref() }, allowed * wavy);
+    let bore = Plan::of(line, Skin { section: &profile.bore, lobes: None }, allowed);
+    let triangles = outer.triangles() + bore.triangles();
     if triangles > MOST_TRIANGLES {
-        return Err(Fault {
-            path: String::new(),
-            message: format!("a deviation of {deviation} mm would take {triangles} triangles; allow a larger one"),
-        });
+        return Err(Fault::fine(deviation, triangles));
     }
-    let mut mesh = Mesh {
-        positions: Vec::with_capacity(3 * (outer.around * rings[0].len() + bore.around * rings[1].len())),
-        indices: Vec::with_capacity(3 * triangles),
-    };
-    let outer_start = skin::sew(&mut mesh, &rings[0], outer.around, skin::Side::Outer);
-    let bore_start = skin::sew(&mut mesh, &rings[1], bore.around, skin::Side::Bore);
-    let last = |start: u32, around: usize, rings: &[rings::Ring]| start + (around * (rings.len() - 1)) as u32;
-    let first_edges = [(outer_start, outer.around), (bore_start, bore.around)];
-    let last_edges = [
-        (last(outer_start, outer.around, &rings[0]), outer.around),
-        (last(bore_start, bore.around, &rings[1]), bore.around),
-    ];
-    cap::close(&mut mesh, first_edges, cap::Faces::Back);
-    cap::close(&mut mesh, last_edges, cap::Faces::Forward);
+    let mut mesh =
+        Mesh { positions: Vec::with_capacity(3 * triangles / 2 + 3), indices: Vec::with_capacity(3 * triangles) };
+    let outer = outer.sew(&mut mesh, line, &frames, reach, skin::Side::Outer);
+    let bore = bore.sew(&mut mesh, line, &frames, reach, skin::Side::Bore);
+    cap::close(&mut mesh, [outer[0], bore[0]], cap::Faces::Back);
+    cap::close(&mut mesh, [outer[1], bore[1]], cap::Faces::Forward);
     Ok(mesh)
 }
 
-/// What keeps a run from having a mesh of any deviation, if something does.
-pub fn fault(run: &Run, line: &Centreline) -> Option<Fault> {
-    let profile = Profile::of(run, line.length);
-    refuse_bad_tube(run, line, &profile, reach_of(line) + profile.outer.largest()).err()
+/// A skin, cut into stretches, and how fine it is to be.
+struct Plan<'a> {
+    skin: Skin<'a>,
+    stretches: Vec<Vec<Part>>,
+    fineness: Fineness,
 }
 
-fn refuse_bad_tube(run: &Run, line: &Centreline, profile: &Profile, reach: f64) -> Result<(), Fault> {
-    let least = run.outer_radius() + least_inner_radius(reach);
-    for piece in &line.pieces {
-        if let crate::centreline::Shape::Arc { radius, station, .. } = piece.shape
-            && radius < least
-        {
-            let own = station.and_then(|index| {
-                let crate::design::Station::Corner(corner) = &run.route[index];
-                corner.bend_radius.map(|radius| (format!("/route/{index}/bend_radius"), radius))
-            });
-            let (path, stated) = own.unwrap_or_else(|| ("/bend_radius".to_string(), run.bend_radius));
-            return Err(Fault {
-                path,
-                message: format!(
-                    "a bend radius of {stated} mm makes a tube of {} mm cross itself; use at least {least:.3} mm",
-                    run.tube.outer_diameter
-                ),
-            });
-        }
+impl<'a> Plan<'a> {
+    fn of(line: &Centreline, skin: Skin<'a>, allowed: f64) -> Self {
+        let stretches = stretches(line, &skin);
+        let fineness = fineness::choose(line, &skin, &stretches, allowed);
+        Self { skin, stretches, fineness }
     }
-    if profile.tip_wall() < LEAST_TIP_WALL {
-        return Err(Fault {
-            path: "/ends/chamfer_length".into(),
-            message: format!(
-                "the chamfer and the inner edge break leave {:.3} mm of wall at the tip; shorten them until at least \
-                 {LEAST_TIP_WALL} mm is left",
-                profile.tip_wall()
-            ),
-        });
-    }
-    Ok(())
-}
 
-/// Largest coordinate of the centreline's joints, and of an arc's far side, mm.
-fn reach_of(line: &Centreline) -> f64 {
-    line.pieces
-        .iter()
-        .flat_map(|piece| {
-            let end = piece.at(piece.length).point;
-            let bulge = piece.radius().map_or(0.0, |radius| piece.length.min(2.0 * radius));
-            [piece.start.amax() + bulge, end.amax()]
-        })
-        .fold(0.0, f64::max)
+    /// At most how many triangles it takes with its part of the end faces.
+    fn triangles(&self) -> usize {
+        2 * self.fineness.around * (self.fineness.steps.iter().sum::<usize>() + 1)
+    }
+
+    /// Adds the skin, and gives first index and number of corners of its first and of its last edge.
+    fn sew(
+        &self,
+        mesh: &mut Mesh,
+        line: &Centreline,
+        frames: &Frames<'_>,
+        reach: f64,
+        side: skin::Side,
+    ) -> [(u32, usize); 2] {
+        let rings = rings::along(line, frames, &self.skin, &self.stretches, &self.fineness, reach);
+        let around = self.fineness.around;
+        let lobes = self.skin.lobes;
+        let seam = skin::Seam {
+            around,
+            count: lobes.map_or(0, |lobes| lobes.count),
+            turned: lobes.is_some_and(|lobes| lobes.twist < 0.0),
+            side,
+        };
+        let first = skin::sew(mesh, &rings, &seam);
+        [(first, around), (first + (around * (rings.len() - 1)) as u32, around)]
+    }
 }

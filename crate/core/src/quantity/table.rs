@@ -138,10 +138,86 @@ quantities! {
     CORNER_PLUS = number("/runs/*/route/*/corner/*/plus", "plus", "mm",
         "How far beyond that port's coordinate; below zero is the other way.")
         .step(0.5, 0.0).or(0.0);
+    /// Coordinate of a point passed through.
+    THROUGH = number("/runs/*/route/*/through/*", "Point", "mm",
+        "A point that the middle of the tube passes smoothly; points that follow each other make one curve.")
+        .step(0.5, 30.0);
+    /// Port whose coordinate a point follows.
+    THROUGH_OF = choice("/runs/*/route/*/through/*/of", "Follows port", "port", None,
+        "The port whose same coordinate this one follows, so that a new measurement carries the point along.");
+    /// Offset from that port.
+    THROUGH_PLUS = number("/runs/*/route/*/through/*/plus", "plus", "mm",
+        "How far beyond that port's coordinate; below zero is the other way.")
+        .step(0.5, 0.0).or(0.0);
+    /// Coordinate of a coil's centre.
+    COIL_CENTRE = number("/runs/*/route/*/coil/centre/*", "Centre", "mm",
+        "The point on the coil's axis level with the coil's first point, from your datum.")
+        .step(0.5, 30.0);
+    /// Port whose coordinate a coil's centre follows.
+    COIL_OF = choice("/runs/*/route/*/coil/centre/*/of", "Follows port", "port", None,
+        "The port whose same coordinate this one follows, so that a new measurement carries the coil along.");
+    /// Offset from that port.
+    COIL_PLUS = number("/runs/*/route/*/coil/centre/*/plus", "plus", "mm",
+        "How far beyond that port's coordinate; below zero is the other way.")
+        .step(0.5, 0.0).or(0.0);
+    /// Axis of a coil.
+    COIL_AXIS = number("/runs/*/route/*/coil/axis/*", "Axis", "",
+        "The direction in which the coil climbs; any length will do, 0, 0, 1 is up.")
+        .step(0.1, 1.0);
+    /// Radius of a coil.
+    COIL_RADIUS = number("/runs/*/route/*/coil/radius", "Coil radius", "mm",
+        "From the axis to the middle of the tube where the coil starts; round a reservoir, its radius, the gap you want and half the tube.")
+        .above(0.0).to(100_000.0).step(0.5, 40.0);
+    /// Radius where a coil ends.
+    COIL_END_RADIUS = number("/runs/*/route/*/coil/end_radius", "End radius", "mm",
+        "Only where the coil opens or closes: its radius where it ends.")
+        .above(0.0).to(100_000.0).step(0.5, 40.0);
+    /// Climb of a coil.
+    COIL_PITCH = number("/runs/*/route/*/coil/pitch", "Pitch", "mm",
+        "How far the coil climbs along its axis in one turn; more than the tube's outer diameter, or turns touch.")
+        .from(0.0).to(100_000.0).step(0.5, 20.0);
+    /// Turns of a coil.
+    COIL_TURNS = number("/runs/*/route/*/coil/turns", "Turns", "",
+        "How often it goes round; parts of a turn count, such as 2.25.")
+        .from(0.01).to(1_000.0).step(0.25, 2.0);
+    /// Hand of a coil.
+    COIL_HAND = choice("/runs/*/route/*/coil/hand", "Hand", "hand", Some("right"),
+        "Right turns like a common screw as it climbs, left the other way.");
+    /// Where a coil starts.
+    COIL_START = number("/runs/*/route/*/coil/start_deg", "Start angle", "°",
+        "Where the coil starts, about its axis: 0 is towards z, or towards x where the axis is along z.")
+        .from(-360.0).to(360.0).step(15.0, 0.0).or(0.0);
     /// Own bend radius of a corner.
     CORNER_BEND_RADIUS = number("/runs/*/route/*/bend_radius", "Own bend radius", "mm",
         "Only where this corner needs another radius than the rest of the run.")
         .from(0.0).to(100_000.0).step(0.5, 24.0);
+    /// Whether radii give way.
+    FIT_BENDS = flag("/runs/*/fit_bends", "As large as fits", false,
+        "Where bends are closer than their straights, they share the room instead of being refused; the radii are upper limits then.");
+    /// Diameter of a dressed body.
+    DRESS_DIAMETER = number("/runs/*/dress/diameter", "Body diameter", "mm",
+        "Outer diameter of the body where it begins, after the first fitting's lead; left out, the tube's.")
+        .from(0.5).to(500.0).step(0.5, 14.0);
+    /// Diameter at the end of a dressed body.
+    DRESS_END_DIAMETER = number("/runs/*/dress/end_diameter", "End diameter", "mm",
+        "Outer diameter of the body where it ends; left out, the same all along.")
+        .from(0.5).to(500.0).step(0.5, 14.0);
+    /// Blend of a dressed body.
+    DRESS_BLEND = number("/runs/*/dress/blend", "Blend", "mm",
+        "Length over which the round tube becomes the body, at each end.")
+        .from(0.5).to(1_000.0).step(0.5, 8.0).or(8.0);
+    /// Lobes of a dressed body.
+    DRESS_LOBES = number("/runs/*/dress/lobes", "Lobes", "",
+        "How many ridges run along the body: 0 for a round one, or 2 to 24.")
+        .from(0.0).to(24.0).step(1.0, 6.0).or(0.0);
+    /// Depth between lobes.
+    DRESS_DEPTH = number("/runs/*/dress/depth", "Groove depth", "mm",
+        "How deep the grooves between the lobes go; the wall under them must still do.")
+        .from(0.0).to(100.0).step(0.1, 0.8).or(0.0);
+    /// Twist of lobes.
+    DRESS_TWIST = number("/runs/*/dress/twist_deg_per_mm", "Twist", "°/mm",
+        "How far the lobes turn about the tube for each millimetre along it; 0 runs straight.")
+        .from(-45.0).to(45.0).step(0.5, 2.0).or(0.0);
     /// Angle of the lead-in chamfer.
     CHAMFER_ANGLE = number("/runs/*/ends/chamfer_deg", "Chamfer angle", "°",
         "Angle between the chamfer and the tube's axis; 15 to 20 lets the end slide past the O-ring.")
@@ -160,7 +236,7 @@ quantities! {
         .from(0.0).to(1_000.0).step(0.5, 0.0).or(0.0);
     /// Seating mark.
     SEAT_MARK = flag("/runs/*/ends/seat_mark", "Seating mark", true,
-        "Whether you want to see on the tube how deep it must sit.");
+        "A shallow ring on the tube that vanishes under the collar when it sits all the way in.");
 
     /// Name of a keep-out.
     KEEP_OUT_NAME = text("/keep_outs/*/name", "Keep-out name", NAME, None,

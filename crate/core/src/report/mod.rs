@@ -6,6 +6,7 @@ mod runs;
 mod scene;
 mod told;
 
+pub(crate) use numbers::degrees;
 pub use scene::scene;
 
 use serde::Serialize;

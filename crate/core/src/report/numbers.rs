@@ -9,7 +9,7 @@ const WHOLE: f64 = 1e-12;
 
 /// Radians in degrees. What is a whole number of degrees but for rounding is that number, so that a right angle is
 /// told as 90 and not as 90.00000000000001.
-pub(super) fn degrees(radians: f64) -> f64 {
+pub(crate) fn degrees(radians: f64) -> f64 {
     let degrees = radians.to_degrees();
     let whole = degrees.round();
     unsigned_zero(if (degrees - whole).abs() <= WHOLE * whole.abs() { whole } else { degrees })

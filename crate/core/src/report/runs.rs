@@ -44,10 +44,15 @@ struct BoundsMm {
 
 #[derive(Serialize)]
 struct Row {
+    kind: &'static str,
     straight_mm: f64,
     rotation_deg: f64,
     angle_deg: f64,
     radius_mm: f64,
+    /// Along the bend, coil or curve.
+    length_mm: f64,
+    /// Index of the station that it belongs to; null for a joining bend.
+    station: Option<usize>,
 }
 
 impl<'a> RunReport<'a> {
@@ -56,7 +61,7 @@ impl<'a> RunReport<'a> {
         let (Some(line), true) = (&stages.lines[run].line, stages.is_made(run)) else {
             return Self::not_made(&stated.name);
         };
-        let profile = Profile::of(stated, line.length);
+        let profile = stages.profile(run, line.length);
         let (material, bore) = (profile.material_volume(), profile.bore_volume());
         let density = stages.design.process.material.density_g_per_cm3;
         let coolant = stages.design.working.coolant.density_g_per_cm3;
@@ -112,10 +117,13 @@ impl BoundsMm {
 impl Row {
     fn of(row: &BendRow) -> Self {
         Self {
+            kind: row.kind.word(),
             straight_mm: unsigned_zero(row.straight),
             rotation_deg: degrees(row.rotation),
             angle_deg: degrees(row.angle),
             radius_mm: row.radius,
+            length_mm: row.length,
+            station: row.station,
         }
     }
 }

@@ -5,17 +5,19 @@ use serde::Serialize;
 
 use super::numbers::point;
 use super::runs::skin_bounds;
-use crate::centreline::{Bounds, Centreline, Piece, Shape};
+use crate::centreline::{Bounds, Centreline, Piece};
 use crate::design::{KeepOut, KeepOutShape};
 use crate::engine::Stages;
-use crate::layout::{Collar, PlacedPort, Vec3};
-use crate::tube::Profile;
+use crate::layout::{Collar, PlacedPort, PlacedRun, PlacedStation, Vec3};
 
 /// How far a drawn centreline may be from the exact one, mm.
-const DRAWN_TO: f64 = 0.05;
+const DRAWN_TO: f64 = 0.01;
 
 /// The widest step of a drawn arc, radians: also a tiny bend shows as round.
 const WIDEST_STEP: f64 = core::f64::consts::PI / 12.0;
+
+/// Most steps of a piece: one sharper than that is nothing that could be a tube.
+const MOST_STEPS: f64 = 2_000.0;
 
 /// The scene as JSON text, coordinates mm in the builder's datum.
 pub fn scene(stages: &Stages<'_>) -> String {
@@ -125,7 +127,7 @@ impl<'a> RunDrawn<'a> {
                 Some(curve) => polyline(curve),
                 None => line.skeleton.iter().map(point).collect(),
             },
-            corners: stages.layout.runs[run].corners.iter().map(|corner| point(&corner.at)).collect(),
+            corners: marks(&stages.layout.runs[run]),
         }
     }
 }
@@ -136,6 +138,12 @@ impl BoundsDrawn {
     }
 }
 
+/// The points that the builder stated: corners, and points passed through.
+fn marks(placed: &PlacedRun) -> Vec<[f64; 3]> {
+    let stated = placed.stations.iter().filter(|station| !matches!(station, PlacedStation::Coil(_)));
+    stated.map(|station| point(&station.at())).collect()
+}
+
 /// Points of the curve from end to end, so close that straight lines between them stay within [`DRAWN_TO`].
 fn polyline(curve: &Centreline) -> Vec<[f64; 3]> {
     let first = curve.pieces.first().map(|piece| point(&piece.start));
@@ -144,12 +152,13 @@ fn polyline(curve: &Centreline) -> Vec<[f64; 3]> {
 
 /// The points of a piece after its first.
 fn rest_of(piece: &Piece) -> Vec<[f64; 3]> {
-    let steps = match piece.shape {
-        Shape::Straight => 1.0,
-        Shape::Arc { radius, angle, .. } => {
-            // The chord of a step s lies radius * (1 - cos(s / 2)) inside the arc.
+    let steps = match piece.radius() {
+        None => 1.0,
+        Some(radius) => {
+            // The chord of a step s lies radius * (1 - cos(s / 2)) inside the arc; a curve is nowhere bent more.
             let step = 2.0 * libm::acos((1.0 - DRAWN_TO / radius).clamp(0.0, 1.0));
-            (angle / step.min(WIDEST_STEP)).ceil().max(1.0)
+            let tightest_all_along = (piece.length / radius).max(piece.turned());
+            (tightest_all_along / step.min(WIDEST_STEP)).ceil().clamp(1.0, MOST_STEPS)
         }
     };
     (1..=steps as usize).map(|step| point(&piece.at(piece.length * (step as f64 / steps)).point)).collect()
@@ -173,7 +182,7 @@ fn round(stages: &Stages<'_>) -> Bounds {
             .line
             .as_ref()
             .filter(|_| stages.is_made(run))
-            .map(|curve| skin_bounds(curve, &Profile::of(&stages.design.runs[run], curve.length)));
+            .map(|curve| skin_bounds(curve, &stages.profile(run, curve.length)));
         let skeleton = line.skeleton.iter().map(|point| Bounds { min: *point, max: *point });
         skeleton.chain(skin)
     });

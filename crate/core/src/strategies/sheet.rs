@@ -107,7 +107,7 @@ impl Sheet {
         self.runs.push(json!({ "name": name, "from": ports[0], "to": ports[1],
             "tube": { "outer_diameter": stock.outer, "bore": stock.bore }, "bend_radius": stock.bend, "route": route,
             "ends": { "chamfer_deg": stock.chamfer_deg, "chamfer_length": stock.chamfer_length,
-                "edge_break": stock.edge_break, "trim": stock.trim } }));
+                "edge_break": stock.edge_break, "trim": stock.trim, "seat_mark": false } }));
         self.lengths.push(length);
         self.radius = self.radius.max(stock.outer / 2.0);
         self.turns(6.0, stock.bend);

@@ -1,6 +1,15 @@
 //! The tube round a centreline: outer radius and bore as functions of arc length, and the volumes they enclose.
 
-use crate::design::Run;
+mod dress;
+mod marks;
+mod section;
+
+pub use dress::Lobes;
+pub use marks::Marks;
+pub use section::Section;
+
+use crate::design::{Printer, Run};
+use crate::layout::PlacedRun;
 use core::f64::consts::PI;
 
 /// A mesh keeps at least this much between a bend's centre and the skin inside it, mm; see [`least_inner_radius`].
@@ -23,31 +32,60 @@ pub fn rounding(reach: f64) -> f32 {
     f32::from_bits(near.to_bits() + 1) - near
 }
 
-/// A radius along the tube: straight between breaks.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Section {
-    /// Arc length and radius at each break, mm; arc lengths strictly ascending, from 0 to the tube's length.
-    pub breaks: Vec<[f64; 2]>,
-}
-
 /// The tube's two skins.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Profile {
-    /// Outer radius.
+    /// Outer radius; where there are lobes, of their crests.
     pub outer: Section,
     /// Bore radius.
     pub bore: Section,
+    /// Grooves between lobes on the outer skin; none for a round one.
+    pub lobes: Option<Lobes>,
+    /// The rings scribed into the outer skin.
+    pub marks: Marks,
+    /// Whether the body between the leads has a shape of its own.
+    dressed: bool,
+    /// Length of the finish at each end, mm: beyond it, chamfer and edge break are over.
+    finish: f64,
+}
+
+/// A wall and where it is.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Wall {
+    /// Its thickness, across the centreline, mm; not above zero where the skins meet.
+    pub wall: f64,
+    /// Arc length, mm.
+    pub at: f64,
 }
 
 impl Profile {
-    /// The profile of a run whose centreline has `length` mm: outer lead-in chamfers and inner edge breaks at both
-    /// ends. Ends longer than half the tube are cut short there; those shorter than [`LEAST_END`] are left off.
-    pub fn of(run: &Run, length: f64) -> Self {
+    /// The profile of a run whose centreline has `length` mm: outer lead-in chamfers and inner edge breaks at both ends,
+    /// the rings that its ends ask for, and its dressed body between the leads. Chamfers longer than half the tube are
+    /// cut short there; those shorter than [`LEAST_END`] are left off.
+    pub fn of(run: &Run, placed: &PlacedRun, printer: &Printer, length: f64) -> Self {
         let ends = &run.ends;
+        let finished = |end: f64| Some(end.min(length / 2.0)).filter(|end| *end >= LEAST_END).unwrap_or(0.0);
+        let (chamfer, edge_break) = (finished(ends.chamfer_length), finished(ends.edge_break));
         let slope = libm::tan(ends.chamfer_deg.to_radians());
-        let outer = Section::with_ends(run.outer_radius(), ends.chamfer_length, -slope, length);
-        let bore = Section::with_ends(run.tube.bore / 2.0, ends.edge_break, 1.0, length);
-        Self { outer, bore }
+        let outer = Section::with_ends(run.outer_radius(), chamfer, -slope, length);
+        let bore = Section::with_ends(run.tube.bore / 2.0, edge_break, 1.0, length);
+        let mut profile =
+            Self { outer, bore, lobes: None, marks: Marks::default(), dressed: false, finish: chamfer.max(edge_break) };
+        if !length.is_finite() {
+            // A run without a centreline is asked for its tips alone.
+            return profile;
+        }
+        marks::scribe(&mut profile, run, [&placed.start, &placed.end], printer, length);
+        let body = [placed.start.straight.max(chamfer), length - placed.end.straight.max(chamfer)];
+        let plain = profile.outer.clone();
+        profile.lobes = dress::put_on(run, &mut profile.outer, body, length);
+        profile.dressed = profile.lobes.is_some() || profile.outer != plain;
+        profile
+    }
+
+    /// Whether the body between the leads has a shape of its own.
+    pub fn is_dressed(&self) -> bool {
+        self.dressed
     }
 
     /// Wall left at the end face, mm; negative where chamfer and edge break meet before it.
@@ -55,52 +93,75 @@ impl Profile {
         self.outer.breaks[0][1] - self.bore.breaks[0][1]
     }
 
-    /// Material between the skins, mm3: exact, since a section's centroid runs on the centreline (Pappus).
+    /// The thinnest wall between the ends' chamfers and edge breaks: under rings, in grooves, along tapers.
+    pub fn least_wall(&self) -> Wall {
+        let length = self.length();
+        let ends = [self.finish, length - self.finish];
+        let inside = self.breaks().into_iter().filter(|s| *s > ends[0] && *s < ends[1]);
+        let walls = ends.into_iter().chain(inside).map(|at| Wall { wall: self.wall(at), at });
+        walls.min_by(|a, b| a.wall.total_cmp(&b.wall)).unwrap_or(Wall { wall: self.wall(0.0), at: 0.0 })
+    }
+
+    /// The wall at an arc length, mm, at its thinnest round the tube.
+    pub fn wall(&self, s: f64) -> f64 {
+        let groove = self.lobes.as_ref().map_or(0.0, |lobes| 2.0 * lobes.half.radius(s));
+        self.outer.radius(s) - groove - self.bore.radius(s)
+    }
+
+    /// The largest outer radius anywhere, mm: what clearances and bends must allow for.
+    pub fn largest_outer(&self) -> f64 {
+        self.outer.largest()
+    }
+
+    /// Outer radius at an arc length and an angle about the travel from the untwisted frame, mm; see [`Lobes`].
+    pub fn outer_at(&self, s: f64, angle: f64) -> f64 {
+        let crest = self.outer.radius(s);
+        self.lobes.as_ref().map_or(crest, |lobes| {
+            let (half, phase) = lobes.wave(s);
+            crest - half * (1.0 - libm::cos(f64::from(lobes.count) * angle - phase))
+        })
+    }
+
+    /// Material between the skins, mm3: exact, since a section's centroid runs on the centreline (Pappus), that of two
+    /// lobes or more too.
     pub fn material_volume(&self) -> f64 {
-        self.outer.volume() - self.bore.volume()
+        self.outer_volume() - self.bore.volume()
     }
 
     /// What the bore holds, mm3.
     pub fn bore_volume(&self) -> f64 {
         self.bore.volume()
     }
-}
 
-impl Section {
-    fn with_ends(radius: f64, end: f64, slope: f64, length: f64) -> Self {
-        let end = end.min(length / 2.0);
-        if end < LEAST_END {
-            return Self { breaks: vec![[0.0, radius], [length, radius]] };
-        }
-        let tip = radius + slope * end;
-        let mut breaks = vec![[0.0, tip], [end, radius]];
-        if length - end > end {
-            breaks.push([length - end, radius]);
-        }
-        breaks.push([length, tip]);
-        Self { breaks }
-    }
-
-    /// The radius at arc length `s`, mm; the ends' beyond them.
-    pub fn radius(&self, s: f64) -> f64 {
-        let next = self.breaks.partition_point(|[at, _]| *at <= s).clamp(1, self.breaks.len() - 1);
-        let [[s0, r0], [s1, r1]] = [self.breaks[next - 1], self.breaks[next]];
-        r0 + (r1 - r0) * ((s - s0) / (s1 - s0)).clamp(0.0, 1.0)
-    }
-
-    /// Volume enclosed, mm3: frusta carried along the centreline.
-    pub fn volume(&self) -> f64 {
-        self.breaks
+    /// What the outer skin encloses, mm3. A wave of half depth e round a mean radius m encloses pi (m^2 + e^2 / 2).
+    fn outer_volume(&self) -> f64 {
+        let Some(lobes) = &self.lobes else { return self.outer.volume() };
+        let breaks = self.breaks();
+        let at = |s: f64| {
+            let half = lobes.half.radius(s);
+            (self.outer.radius(s) - half, half)
+        };
+        breaks
             .windows(2)
             .map(|pair| {
-                let [[s0, r0], [s1, r1]] = [pair[0], pair[1]];
-                PI / 3.0 * (r0 * r0 + r0 * r1 + r1 * r1) * (s1 - s0)
+                let [(m0, e0), (m1, e1)] = [at(pair[0]), at(pair[1])];
+                let squares = (m0 * m0 + m0 * m1 + m1 * m1) / 3.0 + (e0 * e0 + e0 * e1 + e1 * e1) / 6.0;
+                PI * squares * (pair[1] - pair[0])
             })
             .sum()
     }
 
-    /// The largest radius anywhere, mm.
-    pub fn largest(&self) -> f64 {
-        self.breaks.iter().map(|[_, radius]| *radius).fold(0.0, f64::max)
+    /// Where a radius of either skin, or the depth of the grooves, changes its course, in order.
+    fn breaks(&self) -> Vec<f64> {
+        let lobes = self.lobes.iter().flat_map(|lobes| &lobes.half.breaks);
+        let mut breaks: Vec<f64> =
+            self.outer.breaks.iter().chain(&self.bore.breaks).chain(lobes).map(|[at, _]| *at).collect();
+        breaks.sort_by(f64::total_cmp);
+        breaks.dedup();
+        breaks
+    }
+
+    fn length(&self) -> f64 {
+        self.outer.breaks[self.outer.breaks.len() - 1][0]
     }
 }

@@ -14,8 +14,17 @@ pub struct Guide {
     starts: Vec<f64>,
     /// Unit tangent at each point.
     tangents: Vec<Vec3>,
-    /// Farthest that a point of this tube's skin can be from its centreline.
+    /// Farthest that a point of a plain tube's skin can be from its centreline.
     reach: f64,
+}
+
+/// What is known from the point asked before.
+#[derive(Debug, Clone, Copy, Default)]
+pub struct Hint {
+    /// The segment that it was on.
+    pub segment: usize,
+    /// How far from the centreline the skin has been found to be, mm: a dressed body is thicker than its tube.
+    pub reach: f64,
 }
 
 /// A place on the centreline.
@@ -107,17 +116,29 @@ impl Guide {
     /// The place nearest to `point`. Meshes go ring by ring, so the search starts at `hint`, the segment of the point
     /// before, and looks at the whole centreline only where that ends too far away.
     pub fn nearest(&self, point: &Vec3, hint: usize) -> Place {
-        let mut best = self.closest_of(point, hint.min(self.segments() - 1), 2);
-        loop {
-            let next = self.closest_of(point, best.0, 2);
+        self.nearest_after(point, &mut Hint { segment: hint, reach: 0.0 })
+    }
+
+    /// As [`Self::nearest`], for many points in a row: `hint` is carried from each to the next.
+    pub fn nearest_after(&self, point: &Vec3, hint: &mut Hint) -> Place {
+        let reach = self.reach.max(hint.reach);
+        let mut middle = hint.segment.min(self.segments() - 1);
+        let mut best = self.closest_of(point, middle, 2);
+        // Most points are where the one before was: then no better one is near.
+        while best.0 != middle {
+            middle = best.0;
+            let next = self.closest_of(point, middle, 2);
             if next.1 >= best.1 {
                 break;
             }
             best = next;
         }
-        if best.1 > self.reach {
+        if best.1 > reach {
             best = self.closest_of(point, 0, self.segments());
+            // A little more than the widest so far: a taper then asks for the whole centreline a few times, not always.
+            hint.reach = reach.max(1.05 * best.1);
         }
+        hint.segment = best.0;
         self.place(point, best.0)
     }
 

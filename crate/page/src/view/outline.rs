@@ -12,6 +12,9 @@ const OUTLINE: f32 = 1.5;
 /// Width of an edge inside the outline, CSS pixels.
 const EDGE: f32 = 1.0;
 
+/// A body wider than its tube's ends by more than this is a dressed one, mm: no mesh to look at is so far off.
+const DRESSED: f64 = 0.2;
+
 /// A tube's lines: those always drawn, and those of its section.
 #[derive(Debug, Clone, Default)]
 pub struct Outline {
@@ -25,7 +28,8 @@ pub struct Outline {
 pub fn outline(skin: &Skin, guide: Option<&Guide>) -> Outline {
     let mut outline = Outline::default();
     let rim = Style::new(Ink::Edge, EDGE);
-    let radii = skin.profile.iter().map(|station| station.radius);
+    // Within the wall at the tube's ends: on the way out a body may become wider or narrower.
+    let radii = skin.profile.iter().filter(|station| station.outward.abs() < 0.2).map(|station| station.radius);
     let middle = 0.5 * (radii.clone().fold(0.0, f32::max) + radii.fold(f32::INFINITY, f32::min));
     let outside = |vertex: u32| skin.profile.get(vertex as usize).is_some_and(|station| station.radius > middle);
     let end = |vertex: u32| End::vertex(skin.points[vertex as usize], skin.radials[vertex as usize]);
@@ -35,7 +39,10 @@ pub fn outline(skin: &Skin, guide: Option<&Guide>) -> Outline {
     let Some(guide) = guide else { return outline };
     let outer = profile(guide, &skin.profile, |station| station.outward > 0.2);
     let inner = profile(guide, &skin.profile, |station| station.outward < -0.2);
-    flanks(&mut outline.body, Style::new(Ink::Outline, OUTLINE).lifted(1.0), &outer);
+    // Lobes have no flank that stands still while the eye goes round: their shading tells them.
+    if !skin.lobed {
+        flanks(&mut outline.body, Style::new(Ink::Outline, OUTLINE).lifted(1.0), &outer);
+    }
     let cut = Style::new(Ink::Outline, EDGE).level();
     flanks(&mut outline.opened, cut, &inner);
     for (outside, inside) in outer.first().zip(inner.first()).into_iter().chain(outer.last().zip(inner.last())) {
@@ -139,7 +146,8 @@ fn profile(guide: &Guide, stations: &[Station], on_side: impl Fn(&Station) -> bo
     let mut found: Vec<(f64, f64)> = Vec::new();
     for station in stations.iter().filter(|station| on_side(station)).filter(at_end) {
         let (along, radius) = (f64::from(station.along), f64::from(station.radius));
-        match found.iter_mut().find(|(there, _)| (there - along).abs() < 5e-3) {
+        // Ring by ring: the one looked for is nearly always the last.
+        match found.iter_mut().rev().find(|(there, _)| (there - along).abs() < 5e-3) {
             Some((_, widest)) => *widest = widest.max(radius),
             None => found.push((along, radius)),
         }
@@ -153,11 +161,34 @@ fn profile(guide: &Guide, stations: &[Station], on_side: impl Fn(&Station) -> bo
         Waist { along, centre, tangent, radius }
     };
     let between = guide.stations().filter(|(along, ..)| *along > first.0 && *along < final_one.0);
-    let radius = first.1;
+    let widths = widths(stations, &on_side, first.1);
+    let radius_at = |along: f64| widths.as_ref().map_or(first.1, |widths| between_of(widths, along));
     let mut waists: Vec<Waist> = before.iter().map(|it| waist(0, *it)).collect();
-    waists.extend(between.map(|(along, centre, tangent)| Waist { along, centre, tangent, radius }));
+    waists.extend(between.map(|(along, centre, tangent)| Waist { along, centre, tangent, radius: radius_at(along) }));
     waists.extend(after.iter().map(|it| waist(last, *it)));
     waists
+}
+
+/// Radius over arc length, sorted, where a body is wider or narrower than `plain` somewhere; none for a plain tube.
+fn widths(stations: &[Station], on_side: &impl Fn(&Station) -> bool, plain: f64) -> Option<Vec<(f64, f64)>> {
+    let mut widths: Vec<(f64, f64)> = stations
+        .iter()
+        .filter(|station| on_side(station))
+        .map(|station| (f64::from(station.along), f64::from(station.radius)))
+        .collect();
+    if !widths.iter().any(|(_, radius)| *radius > plain + DRESSED) {
+        return None;
+    }
+    widths.sort_by(|a, b| a.0.total_cmp(&b.0));
+    Some(widths)
+}
+
+/// The radius at a place, straight between the rings beside it.
+fn between_of(widths: &[(f64, f64)], along: f64) -> f64 {
+    let after = widths.partition_point(|(there, _)| *there < along).min(widths.len() - 1);
+    let (a, b) = (widths[after.saturating_sub(1)], widths[after]);
+    let share = if b.0 > a.0 { ((along - a.0) / (b.0 - a.0)).clamp(0.0, 1.0) } else { 1.0 };
+    a.1 + (b.1 - a.1) * share
 }
 
 fn flanks(strokes: &mut Strokes, style: Style, waists: &[Waist]) {

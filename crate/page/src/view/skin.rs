@@ -2,13 +2,15 @@
 
 use tubewright_core::layout::Vec3;
 
-use super::guide::Guide;
+use super::guide::{Guide, Hint};
 
 /// Without a centreline: faces that meet at less than this are one smooth surface (40 degrees, cosine).
 const CREASE: f32 = 0.766;
 /// With one: faces whose profile differs by less than this are one band of the tube (9 degrees, cosine). It tells a
 /// 15 degree lead-in from the cylinder, which no angle between neighbouring facets can on a thin, coarse tube.
 const BAND: f32 = 0.988;
+/// From one vertex of a ring to the next a round body's radius changes less than this, mm.
+const ROUND: f32 = 0.008;
 /// Largest coordinate that is drawn, mm.
 const LARGEST: f32 = 1e7;
 
@@ -27,6 +29,8 @@ pub struct Skin {
     pub creases: Vec<[u32; 2]>,
     /// Distance from the centreline and arc length of each vertex, mm; empty where the centreline is not known.
     pub profile: Vec<Station>,
+    /// Whether the body has lobes, so that its outside is not the same on all sides.
+    pub lobed: bool,
 }
 
 /// Where a vertex is on the tube.
@@ -70,7 +74,7 @@ pub fn skin(positions: &[f32], indices: &[u32], guide: Option<&Guide>) -> Skin {
         .collect();
     let around = Around::new(points.len(), &faces);
     let limit = if places.is_some() { BAND } else { CREASE };
-    let mut skin = Skin::default();
+    let mut skin = Skin { lobed: places.as_deref().is_some_and(has_lobes), ..Skin::default() };
     let mut corners = vec![0u32; faces.len() * 3];
     let mut kinds: Vec<[f32; 3]> = Vec::new();
     let mut slopes: Vec<[f32; 3]> = Vec::new();
@@ -98,7 +102,9 @@ pub fn skin(positions: &[f32], indices: &[u32], guide: Option<&Guide>) -> Skin {
                 skin.radials.push([0.0; 3]);
                 continue;
             };
-            *normal = place.normal(*slope).unwrap_or_else(|| unit(*normal));
+            // What the axis does not tell of a body with lobes, its own facets do.
+            let own = skin.lobed && slope[0] > 0.0;
+            *normal = place.normal(*slope).filter(|_| !own).unwrap_or_else(|| unit(*normal));
             skin.radials.push(place.radial);
             skin.profile.push(Station { outward: dot(*normal, place.radial), ..place.station });
         }
@@ -160,13 +166,12 @@ impl Known {
 }
 
 fn places(points: &[[f32; 3]], guide: &Guide) -> Vec<Known> {
-    let mut hint = 0;
+    let mut hint = Hint::default();
     let small = |vector: Vec3| [vector.x as f32, vector.y as f32, vector.z as f32];
     points
         .iter()
         .map(|point| {
-            let place = guide.nearest(&Vec3::from(point.map(f64::from)), hint);
-            hint = place.segment;
+            let place = guide.nearest_after(&Vec3::from(point.map(f64::from)), &mut hint);
             let station = Station {
                 segment: place.segment as u32,
                 along: place.along as f32,
@@ -176,6 +181,19 @@ fn places(points: &[[f32; 3]], guide: &Guide) -> Vec<Known> {
             Known { radial: small(place.radial), tangent: small(place.tangent), station }
         })
         .collect()
+}
+
+/// Whether the radius goes up and down round the rings. Meshes go ring by ring, so a point and the next are mostly on
+/// one; between rings the place along the tube tells them apart.
+fn has_lobes(places: &[Known]) -> bool {
+    let pairs = || places.windows(2).map(|pair| (pair[0].station, pair[1].station));
+    let on_one_ring = pairs().filter(|(a, b)| (a.along - b.along).abs() < 0.02 && (a.radius - b.radius).abs() < 1.0);
+    let (mut all, mut uneven) = (0usize, 0usize);
+    for (a, b) in on_one_ring {
+        all += 1;
+        uneven += usize::from((a.radius - b.radius).abs() > ROUND);
+    }
+    uneven * 20 > all
 }
 
 /// For each point, the corners of faces that are there.

@@ -25,7 +25,7 @@ pub(super) fn findings(subject: Subject<'_>, tubes: &[Tube<'_>], budget: &mut Bu
 }
 
 /// The solid of a keep-out.
-pub(super) fn solid_of(keep_out: &KeepOut) -> Solid {
+pub(in crate::check) fn solid_of(keep_out: &KeepOut) -> Solid {
     match &keep_out.shape {
         KeepOutShape::Box { min, max } => Solid::Box(Bounds { min: Vec3::from(*min), max: Vec3::from(*max) }),
         KeepOutShape::Cylinder { from, to, radius } => Solid::cylinder(&Vec3::from(*from), &Vec3::from(*to), *radius),
@@ -33,7 +33,7 @@ pub(super) fn solid_of(keep_out: &KeepOut) -> Solid {
 }
 
 /// Whether a port is a hole in the part that a keep-out stands for.
-pub(super) fn is_in_part(subject: Subject<'_>, port: usize, part: &Solid) -> bool {
+pub(in crate::check) fn is_in_part(subject: Subject<'_>, port: usize, part: &Solid) -> bool {
     part.signed_distance(&subject.layout.ports[port].seat) <= IN_PART
 }
 

@@ -4,9 +4,9 @@
 mod around;
 mod fittings;
 mod itself;
-mod keep_outs;
+pub(super) mod keep_outs;
 mod runs;
-mod tube;
+pub(super) mod tube;
 
 use super::finding::STATED;
 use super::{Finding, OneRun, Severity, Subject, words};

@@ -7,7 +7,7 @@ use core::f64::consts::FRAC_PI_2;
 use std::cell::OnceCell;
 
 /// A drawn run with its nested boxes and the arc lengths that count.
-pub(super) struct Tube<'a> {
+pub(in crate::check) struct Tube<'a> {
     pub run: OneRun<'a>,
     pub line: &'a Centreline,
     pub radius: f64,
@@ -22,7 +22,7 @@ impl<'a> Tube<'a> {
     pub fn of(run: OneRun<'a>, clearance: f64) -> Option<Self> {
         let line = run.drawn.line.as_ref().filter(|line| !line.pieces.is_empty())?;
         let bounds = crate::centreline::bounds(line, &[], |_| 0.0);
-        let radius = run.run.outer_radius();
+        let radius = run.run.largest_radius();
         Some(Self { run, line, radius, clearance, bounds, body: OnceCell::new() })
     }
 

@@ -1,10 +1,12 @@
 //! From text to design: every value checked, every reference resolved, every refusal with its place and a way out.
 
+mod dress;
 mod fittings;
 mod keep_outs;
 mod names;
 mod ports;
 mod process;
+mod route;
 mod runs;
 
 pub(super) use names::Names;
@@ -131,7 +133,7 @@ fn design(reader: &mut Reader, node: &Node) -> Option<Design> {
         process: process?,
         working: working?,
     };
-    runs::tied_in_bounds(reader, &design);
+    route::tied_in_bounds(reader, &design);
     Some(design)
 }
 

@@ -1,5 +1,7 @@
 //! Normals and rims: round where it is round, crisp where it is not; and meshes that cannot be drawn are refused.
 
+use tubewright_core::layout::Vec3;
+
 use crate::view::guide::Guide;
 use crate::view::skin::{fault, skin};
 
@@ -111,4 +113,58 @@ fn meshes_that_cannot_be_drawn_are_refused_in_words() {
         positions[5] = bad;
         assert!(fault(&positions, &indices).unwrap().contains("cannot be drawn"));
     }
+}
+
+/// A body along z with lobes over rings 1 mm apart: its outside only, open at both ends.
+fn lobed(lobes: f64, depth: f64, twist_per_ring: f64) -> (Vec<f32>, Vec<u32>) {
+    const SIDES: u32 = 96;
+    let mut positions = Vec::new();
+    let mut indices = Vec::new();
+    for ring in 0..40u32 {
+        for side in 0..SIDES {
+            let angle = std::f64::consts::TAU * f64::from(side) / f64::from(SIDES);
+            let wave = libm::cos(lobes * (angle - twist_per_ring * f64::from(ring)));
+            let radius = 8.0 - depth * (1.0 - wave) / 2.0;
+            let (sin, cos) = libm::sincos(angle);
+            positions.extend([(radius * cos) as f32, (radius * sin) as f32, ring as f32]);
+            if ring > 0 {
+                let (low, next) = ((ring - 1) * SIDES, (side + 1) % SIDES);
+                indices.extend([low + side, low + next, low + SIDES + next]);
+                indices.extend([low + side, low + SIDES + next, low + SIDES + side]);
+            }
+        }
+    }
+    (positions, indices)
+}
+
+/// How far a skin's normals are at most from those of the surface r = 8 - depth (1 - cos(lobes (a - twist z))) / 2, degrees.
+fn off_by(skin: &crate::view::skin::Skin, lobes: f64, depth: f64, twist: f64) -> f64 {
+    let off = skin.points.iter().zip(&skin.normals).filter(|(point, _)| point[2] > 0.5 && point[2] < 38.5);
+    off.map(|(point, normal)| {
+        let [x, y, z] = point.map(f64::from);
+        let (radius, angle) = (libm::hypot(x, y), libm::atan2(y, x));
+        // The gradient of radius - r(a, z): 1 away, -r_a / radius round, -r_z along.
+        let round = depth / 2.0 * lobes * libm::sin(lobes * (angle - twist * z)) / radius;
+        let along = -depth / 2.0 * lobes * twist * libm::sin(lobes * (angle - twist * z));
+        let (sin, cos) = libm::sincos(angle);
+        let exact = Vec3::new(cos - round * sin, sin + round * cos, along).normalize();
+        libm::acos(exact.dot(&Vec3::from(normal.map(f64::from))).clamp(-1.0, 1.0)).to_degrees()
+    })
+    .fold(0.0, f64::max)
+}
+
+#[test]
+fn lobes_are_shaded_as_they_are_and_a_thick_body_is_found_on_its_axis() {
+    // The guide's tube is 10 mm, the body 16: dressed.
+    let guide = Guide::new(&[[0.0; 3], [0.0, 0.0, 39.0]], 10.0).unwrap();
+    for (lobes, depth, twist) in [(6.0, 1.0, 0.0), (6.0, 1.0, 0.035), (3.0, 2.0, -0.05)] {
+        let (positions, indices) = lobed(lobes, depth, twist);
+        let skin = skin(&positions, &indices, Some(&guide));
+        assert!(skin.lobed);
+        assert_eq!(skin.points.len(), positions.len() / 3, "one smooth part");
+        let off = off_by(&skin, lobes, depth, twist);
+        assert!(off < 3.0, "{off} degrees off with {lobes} lobes {depth} mm deep");
+    }
+    let (positions, indices) = lobed(6.0, 0.0, 0.0);
+    assert!(!skin(&positions, &indices, Some(&guide)).lobed);
 }

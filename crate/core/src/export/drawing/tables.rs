@@ -1,0 +1,204 @@
+//! What the sheet tells in tables: bends, points, ends, coils.
+
+use super::super::features::{Feature, Point};
+use super::super::subject::ToldRun;
+use super::paper::{Part, Told, shown};
+use super::table::Table;
+use super::words;
+use crate::centreline::{BendKind, bend_table};
+use crate::design::{Coil, Station};
+use crate::layout::{PlacedCoil, PlacedStation};
+use crate::report::degrees;
+
+/// Most rows that a sheet shows, and most bends that it dimensions; the rest is in the files.
+pub(super) const MOST_ROWS: usize = 240;
+
+/// A number with its place in the report.
+pub(super) fn number(dimension: &'static str, row: Option<usize>, value: f64) -> Told {
+    Told { dimension, row, value, shown: shown(value) }
+}
+
+/// The bend table, fed from the start.
+pub(super) fn bends(told: &ToldRun<'_>) -> Table {
+    let table = bend_table(told.line);
+    let bends = table.len().saturating_sub(1);
+    let rows = table.iter().enumerate().map(|(index, row)| {
+        let cell = |dimension, value| Part::Number(number(dimension, Some(index + 1), value));
+        let name = if index < bends { (index + 1).to_string() } else { "end".to_owned() };
+        let straight = cell("straight", row.straight);
+        if index == bends {
+            return vec![Part::words(name), Part::words(""), straight];
+        }
+        vec![
+            Part::words(name),
+            Part::words(row.kind.word()),
+            straight,
+            cell("rotation", degrees(row.rotation)),
+            cell("angle", degrees(row.angle)),
+            cell("radius", row.radius),
+            cell("arc", row.length),
+        ]
+    });
+    cut(words::BEND_TABLE, &words::BENDS, rows)
+}
+
+/// The points.
+pub(super) fn points(points: &[Point]) -> Table {
+    let rows = points.iter().enumerate().map(|(index, point)| {
+        let cell = |dimension, value| Part::Number(number(dimension, Some(index), value));
+        let bend = point.row.map(|row| (row + 1).to_string()).unwrap_or_default();
+        let at = point.at;
+        vec![
+            Part::words(index.to_string()),
+            Part::words(point.what),
+            Part::words(bend),
+            cell("x", at.x),
+            cell("y", at.y),
+            cell("z", at.z),
+        ]
+    });
+    cut(words::POINT_TABLE, &words::POINTS, rows)
+}
+
+fn cut(caption: &str, columns: &[(&'static str, f64)], rows: impl Iterator<Item = Vec<Part>>) -> Table {
+    let mut rows: Vec<Vec<Part>> = rows.collect();
+    let more = rows.len().saturating_sub(MOST_ROWS);
+    rows.truncate(MOST_ROWS);
+    let foot = (more > 0).then(|| words::more_rows(more));
+    Table { caption: caption.to_owned(), columns: columns.to_vec(), rows, foot }
+}
+
+/// How both ends are finished and how deep they sit; `last` is the number of the last point.
+pub(super) fn ends(told: &ToldRun<'_>, last: usize) -> Table {
+    let ends = &told.run.ends;
+    let rows = [0, 1].map(|end| {
+        let cell = |dimension, value: f64| Part::Number(number(dimension, Some(end), value));
+        let place = if end == 0 { 0 } else { last };
+        vec![
+            Part::words(place.to_string()),
+            Part::words(told.port_names()[end]),
+            cell("chamfer_deg", ends.chamfer_deg),
+            cell("chamfer_length", ends.chamfer_length),
+            cell("edge_break", ends.edge_break),
+            cell("trim", ends.trim),
+            cell("socket_depth", told.fittings[end].socket_depth),
+            Part::words(if ends.seat_mark { "yes" } else { "no" }),
+        ]
+    });
+    Table { caption: words::ENDS.to_owned(), columns: words::END_COLUMNS.to_vec(), rows: rows.into(), foot: None }
+}
+
+/// The coils, as they are stated.
+pub(super) fn coils(told: &ToldRun<'_>, features: &[Feature]) -> Table {
+    let mut rows = Vec::new();
+    for (feature, coil, placed) in features.iter().filter_map(|feature| coil_of(told, feature)) {
+        let row = Some(feature.row + 1);
+        let cell = |dimension, value| Part::Number(number(dimension, row, value));
+        let axis = placed.axis;
+        rows.push(vec![
+            Part::words((feature.row + 1).to_string()),
+            cell("coil_radius", coil.radius),
+            cell("coil_end_radius", coil.radius_at_end()),
+            cell("coil_pitch", coil.pitch),
+            cell("coil_turns", coil.turns),
+            Part::words(coil.hand.word()),
+            cell("coil_start", coil.start_deg),
+            cell("coil_axis_x", axis.x),
+            cell("coil_axis_y", axis.y),
+            cell("coil_axis_z", axis.z),
+            cell("coil_centre_x", placed.centre.x),
+            cell("coil_centre_y", placed.centre.y),
+            cell("coil_centre_z", placed.centre.z),
+        ]);
+    }
+    Table { caption: words::COILS.to_owned(), columns: words::COIL_COLUMNS.to_vec(), rows, foot: None }
+}
+
+fn coil_of<'a>(told: &ToldRun<'a>, feature: &'a Feature) -> Option<(&'a Feature, &'a Coil, &'a PlacedCoil)> {
+    let station = feature.told.station?;
+    match (told.run.route.get(station)?, told.placed.stations.get(station)?) {
+        (Station::Coil(coil), PlacedStation::Coil(placed)) if feature.told.kind == BendKind::Coil => {
+            Some((feature, coil, placed))
+        }
+        _ => None,
+    }
+}
+
+/// What the body's own shape is, in words and numbers; none for a plain tube.
+pub(super) fn dress(told: &ToldRun<'_>) -> Option<Vec<Part>> {
+    let dress = told.run.dress.as_ref()?;
+    let [first, last] = dress.diameters(told.run.tube.outer_diameter);
+    let cell = |dimension, value| Part::Number(number(dimension, None, value));
+    let mut parts = vec![
+        Part::words("Body between the leads: \u{2300}"),
+        cell("body_diameter", first),
+        Part::words(" to \u{2300}"),
+        cell("body_end_diameter", last),
+        Part::words(", blends "),
+        cell("body_blend", dress.blend),
+    ];
+    if dress.lobes > 0 {
+        parts.extend([
+            Part::words("; "),
+            cell("body_lobes", f64::from(dress.lobes)),
+            Part::words(" lobes, grooves "),
+            cell("body_depth", dress.depth),
+            Part::words(" deep, twisted "),
+            cell("body_twist", dress.twist_deg_per_mm),
+            Part::words("°/mm. The views show the crests."),
+        ]);
+    }
+    Some(parts)
+}
+
+/// What is said beside an end: its chamfer.
+pub(super) fn chamfer(told: &ToldRun<'_>) -> Option<Vec<Vec<Part>>> {
+    let ends = &told.run.ends;
+    let part = |dimension, value: f64, shown: String| Part::Number(Told { dimension, row: None, value, shown });
+    (ends.chamfer_length > 0.0).then(|| {
+        vec![vec![
+            Part::words("both ends "),
+            part("chamfer_deg", ends.chamfer_deg, format!("{}°", shown(ends.chamfer_deg))),
+            Part::words(" \u{d7} "),
+            part("chamfer_length", ends.chamfer_length, shown(ends.chamfer_length)),
+        ]]
+    })
+}
+
+/// What is said beside a bend, a coil or a curve: one line or two.
+pub(super) fn label(told: &ToldRun<'_>, feature: &Feature) -> Vec<Vec<Part>> {
+    let row = Some(feature.row + 1);
+    let part = |dimension, value: f64, shown: String| Part::Number(Told { dimension, row, value, shown });
+    let name = |kind: &str| Part::words(format!("{}: {kind}", feature.row + 1));
+    let radius = feature.told.radius;
+    if let Some((_, coil, _)) = coil_of(told, feature) {
+        let sizes = vec![
+            name("coil R"),
+            part("coil_radius", coil.radius, shown(coil.radius)),
+            Part::words(" to R"),
+            part("coil_end_radius", coil.radius_at_end(), shown(coil.radius_at_end())),
+        ];
+        let turns = vec![
+            part("coil_turns", coil.turns, shown(coil.turns)),
+            Part::words(format!(" turns, {}, pitch ", coil.hand.word())),
+            part("coil_pitch", coil.pitch, shown(coil.pitch)),
+        ];
+        return vec![sizes, turns];
+    }
+    if feature.told.kind == BendKind::Curve {
+        return vec![vec![name("curve, tightest R"), part("radius", radius, shown(radius))]];
+    }
+    let (angle, rotation) = (degrees(feature.told.angle), degrees(feature.told.rotation));
+    let first = vec![
+        name(""),
+        part("angle", angle, format!("{}°", shown(angle))),
+        Part::words("  "),
+        part("radius", radius, format!("R{}", shown(radius))),
+    ];
+    if feature.row == 0 {
+        return vec![first];
+    }
+    let sign = if rotation > 0.0 { "+" } else { "" };
+    let second = vec![Part::words("rotate "), part("rotation", rotation, format!("{sign}{}°", shown(rotation)))];
+    vec![first, second]
+}

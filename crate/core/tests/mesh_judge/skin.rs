@@ -1,0 +1,191 @@
+//! The exact skin of a tube as a cloud of foot points: how far a mesh is from it, and it from a mesh.
+//!
+//! The centreline is sampled finely with a frame carried by plain projection, step by step, which is the definition of
+//! not twisting. A point's distance from the skin is bounded by the distance from the skin's points straight above and
+//! around its foot, so what is measured is never too small by more than rounding, and too large where the skin slants.
+
+use super::Case;
+use super::near::Near;
+use tubewright_core::layout::{Vec3, perpendicular, reference_perpendicular};
+use tubewright_core::mesh::Mesh;
+use tubewright_core::tube::{Profile, Section};
+
+const STEP: f64 = 0.05;
+
+struct Foot {
+    s: f64,
+    point: Vec3,
+    tangent: Vec3,
+    bend: Vec3,
+    across: [Vec3; 2],
+}
+
+pub struct Skin<'a> {
+    profile: &'a Profile,
+    length: f64,
+    feet: Vec<Foot>,
+    near: Near,
+}
+
+impl<'a> Skin<'a> {
+    pub fn of(case: &'a Case) -> Self {
+        let mut feet: Vec<Foot> = Vec::new();
+        for piece in &case.line.pieces {
+            let steps = (piece.length / STEP).ceil() as usize;
+            for step in 0..=steps {
+                let local = piece.length * step as f64 / steps as f64;
+                let there = piece.at(local);
+                let before = feet.last().map_or(reference_perpendicular(&there.tangent), |foot| foot.across[0]);
+                let first = perpendicular(&there.tangent, &before);
+                let across = [first, there.tangent.cross(&first)];
+                feet.push(Foot {
+                    s: piece.from + local,
+                    point: there.point,
+                    tangent: there.tangent,
+                    bend: there.curvature,
+                    across,
+                });
+            }
+        }
+        let near = Near::of(4.0, feet.iter().enumerate().map(|(index, foot)| (index as u32, foot.point, foot.point)));
+        Self { profile: &case.profile, length: case.line.length, feet, near }
+    }
+
+    /// Largest distance of the mesh from the exact skin, mm: of corners, of points on sides and of points inside faces.
+    pub fn farthest_of(&self, mesh: &Mesh) -> f64 {
+        let corner = |index: u32| {
+            let at = index as usize * 3;
+            Vec3::new(mesh.positions[at].into(), mesh.positions[at + 1].into(), mesh.positions[at + 2].into())
+        };
+        let mut farthest = 0.0_f64;
+        for face in mesh.indices.chunks_exact(3) {
+            let [a, b, c] = [corner(face[0]), corner(face[1]), corner(face[2])];
+            let long = (b - a).norm().max((c - a).norm()).max((c - b).norm());
+            let parts = ((long / 4.0).ceil() as usize * 4).clamp(4, 24);
+            for i in 0..=parts {
+                for j in 0..=parts - i {
+                    let (u, v) = (i as f64 / parts as f64, j as f64 / parts as f64);
+                    farthest = farthest.max(self.distance(&(a + (b - a) * u + (c - a) * v)));
+                }
+            }
+        }
+        farthest
+    }
+
+    /// Largest distance of points of the exact skin from the mesh, mm.
+    pub fn farthest_from(&self, mesh: &Mesh) -> f64 {
+        let corner = |index: u32| {
+            let at = index as usize * 3;
+            Vec3::new(mesh.positions[at].into(), mesh.positions[at + 1].into(), mesh.positions[at + 2].into())
+        };
+        let faces: Vec<[Vec3; 3]> =
+            mesh.indices.chunks_exact(3).map(|f| [corner(f[0]), corner(f[1]), corner(f[2])]).collect();
+        let boxed = faces.iter().enumerate().map(|(index, [a, b, c])| (index as u32, a.inf(b).inf(c), a.sup(b).sup(c)));
+        let near = Near::of(1.5, boxed);
+        let mut farthest = 0.0_f64;
+        for (index, foot) in self.feet.iter().enumerate().step_by(7) {
+            for look in 0..24 {
+                let angle = (look as f64 + 0.137 * index as f64) / 24.0 * core::f64::consts::TAU;
+                let (sin, cos) = libm::sincos(angle);
+                let out = foot.across[0] * cos + foot.across[1] * sin;
+                for radius in [self.profile.outer_at(foot.s, angle), self.profile.bore.radius(foot.s)] {
+                    let point = foot.point + out * radius;
+                    let there = near.about(&point, 1.0);
+                    let distance =
+                        there.iter().map(|face| to_triangle(&point, &faces[*face as usize])).fold(1.0, f64::min);
+                    farthest = farthest.max(distance);
+                }
+            }
+        }
+        farthest
+    }
+
+    /// How far a point is from the skin at most, mm.
+    fn distance(&self, point: &Vec3) -> f64 {
+        let reach = self.profile.largest_outer() + 2.0;
+        let nearest = self.near.about(point, reach).into_iter().min_by(|a, b| {
+            let square = |index: u32| (self.feet[index as usize].point - point).norm_squared();
+            square(*a).total_cmp(&square(*b))
+        });
+        let Some(nearest) = nearest else { return f64::INFINITY };
+        let foot = &self.feet[nearest as usize];
+        let off = point - foot.point;
+        // One step along the curve to the true foot, where the point is straight across.
+        let along = off.dot(&foot.tangent) / (1.0 - off.dot(&foot.bend));
+        let s = foot.s + along;
+        let across = off - foot.tangent * off.dot(&foot.tangent);
+        let radius = across.norm();
+        let angle = libm::atan2(across.dot(&foot.across[1]), across.dot(&foot.across[0]));
+        let lean = 1.0 - across.dot(&foot.bend);
+        if s < 1e-5 || s > self.length - 1e-5 {
+            // On an end face, between the skins' edges.
+            let beyond = (self.profile.bore.radius(s) - radius).max(radius - self.profile.outer.radius(s)).max(0.0);
+            let past = s.min(0.0).abs() + (s - self.length).max(0.0);
+            return libm::hypot(past, beyond).min(self.skins(s, radius, angle, lean));
+        }
+        self.skins(s, radius, angle, lean)
+    }
+
+    /// Distance from the nearer of the skins' points above and around a foot.
+    fn skins(&self, s: f64, radius: f64, angle: f64, lean: f64) -> f64 {
+        let bore = slanted(&self.profile.bore, s, radius, lean, self.length);
+        let Some(lobes) = &self.profile.lobes else {
+            return bore.min(slanted(&self.profile.outer, s, radius, lean, self.length));
+        };
+        // Straight above, then along the skin's own slope both ways.
+        let straight = (self.profile.outer_at(s, angle) - radius).abs();
+        if lobes.half.radius(s) == 0.0 {
+            return bore.min(straight).min(slanted(&self.profile.outer, s, radius, lean, self.length));
+        }
+        let mut best = bore.min(straight);
+        for k in -4..=4 {
+            for l in -4..=4 {
+                let (ds, da) = (straight * f64::from(k) / 8.0, straight * f64::from(l) / 8.0 / radius);
+                let other = self.profile.outer_at(s + ds, angle + da);
+                best = best.min(libm::hypot(libm::hypot(ds * lean, radius * da), other - radius));
+            }
+        }
+        best
+    }
+}
+
+/// Distance from a section, as a chain of slants along the tube.
+fn slanted(section: &Section, s: f64, radius: f64, lean: f64, _length: f64) -> f64 {
+    let mut best = f64::INFINITY;
+    for pair in section.breaks.windows(2) {
+        let [[s0, r0], [s1, r1]] = [pair[0], pair[1]];
+        if s0 > s + 2.0 || s1 < s - 2.0 {
+            continue;
+        }
+        let (x, y) = ((s1 - s0) * lean, r1 - r0);
+        let t = (((s - s0) * lean * x + (radius - r0) * y) / (x * x + y * y)).clamp(0.0, 1.0);
+        best = best.min(libm::hypot((s - s0) * lean - t * x, radius - r0 - t * y));
+    }
+    best
+}
+
+/// Distance of a point from a triangle, by the regions of its plane (Ericson 2005, Real-Time Collision Detection, 5.1.5).
+fn to_triangle(p: &Vec3, [a, b, c]: &[Vec3; 3]) -> f64 {
+    let (ab, ac, ap) = (b - a, c - a, p - a);
+    let (d1, d2) = (ab.dot(&ap), ac.dot(&ap));
+    let (bp, cp) = (p - b, p - c);
+    let (d3, d4, d5, d6) = (ab.dot(&bp), ac.dot(&bp), ab.dot(&cp), ac.dot(&cp));
+    let (va, vb, vc) = (d3 * d6 - d5 * d4, d5 * d2 - d1 * d6, d1 * d4 - d3 * d2);
+    let nearest = if d1 <= 0.0 && d2 <= 0.0 {
+        *a
+    } else if d3 >= 0.0 && d4 <= d3 {
+        *b
+    } else if vc <= 0.0 && d1 >= 0.0 && d3 <= 0.0 {
+        a + ab * (d1 / (d1 - d3))
+    } else if d6 >= 0.0 && d5 <= d6 {
+        *c
+    } else if vb <= 0.0 && d2 >= 0.0 && d6 <= 0.0 {
+        a + ac * (d2 / (d2 - d6))
+    } else if va <= 0.0 && d4 >= d3 && d5 >= d6 {
+        b + (c - b) * ((d4 - d3) / ((d4 - d3) + (d5 - d6)))
+    } else {
+        let sum = va + vb + vc;
+        a + ab * (vb / sum) + ac * (vc / sum)
+    };
+    (p - nearest).norm()
+}
