@@ -1,6 +1,6 @@
 """Times general-purpose libraries on the tubes of the bench designs: build, tessellate, binary STL in memory.
 
-    python bench.py [--deviation MM] [--repeats N] [--library NAME]... DESIGN.json ...
+    python bench.py [--deviation MM] [--repeats N | --once] [--library NAME]... DESIGN.json ...
 
 Prints JSON: `{library: {design: {median_s, triangles, error_mm}}}`. The error is measured, not what was asked for.
 Start-up, imports and reading the design are not counted. A library that is not installed is left out.
@@ -29,6 +29,7 @@ def main():
     options.add_argument("designs", nargs="+", type=Path)
     options.add_argument("--deviation", type=float, default=0.01)
     options.add_argument("--repeats", type=int, default=7)
+    options.add_argument("--once", action="store_true", help="time the first call alone, for what takes seconds")
     options.add_argument("--library", action="append", choices=list(MAKERS), help="only this one; may be repeated")
     options = options.parse_args()
     table = {}
@@ -49,8 +50,10 @@ def time_one(maker, path, options):
         make = maker(skin, options.deviation)
     except ImportError:
         return None
-    data, times = make(), []
-    for _ in range(options.repeats):
+    times = []
+    if not options.once:
+        make()
+    for _ in range(1 if options.once else options.repeats):
         begin = time.perf_counter()
         data = make()
         times.append(time.perf_counter() - begin)

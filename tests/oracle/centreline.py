@@ -60,19 +60,34 @@ class Centreline:
 
     def bend_table(self):
         """Rows of (straight, rotation, angle, radius): mm, degrees, degrees, mm; the last row is straight only."""
-        rows, straight, plane = [], 0.0, None
+        return [row[:4] for row in self.bends()]
+
+    def bends(self):
+        """As the bend table, with what each row is and its length; a coil or a smooth curve is one row."""
+        rows, straight, plane, whole = [], 0.0, None, None
         for piece in self.pieces:
             if piece.radius is None:
-                straight += piece.length
+                straight, whole = straight + piece.length, None
                 continue
-            normal = np.cross(piece.direction, piece.normal)
-            rotation = 0.0
-            if plane is not None:
-                rotation = np.degrees(np.arctan2(np.cross(plane, normal) @ piece.direction, plane @ normal))
-            rows.append((straight, rotation, np.degrees(piece.angle), piece.radius))
-            plane, straight = normal, 0.0
-        rows.append((straight, 0.0, 0.0, 0.0))
-        return rows
+            curved = piece.normal is None
+            if curved:
+                normal, last = (np.cross(tangent, bend) for tangent, bend in
+                                zip(piece.at(np.array([0.0, piece.length]))[1], piece.bend_at(np.array([0.0, piece.length]))))
+            else:
+                normal = last = np.cross(piece.direction, piece.normal)
+            if curved and whole == piece.whole:
+                before = rows[-1]
+                angle, tightest = before[2] + np.degrees(piece.turned), min(before[3], piece.radius)
+                rows[-1] = (*before[:2], angle, tightest, before[4], before[5] + piece.length)
+            else:
+                rotation = 0.0
+                if plane is not None:
+                    rotation = np.degrees(np.arctan2(np.cross(plane, normal) @ piece.direction, plane @ normal))
+                angle = np.degrees(piece.turned if curved else piece.angle)
+                rows.append((straight, rotation, angle, piece.radius, piece.kind if curved else "bend", piece.length))
+                straight = 0.0
+            plane, whole = last, piece.whole if curved else None
+        return rows + [(straight, 0.0, 0.0, 0.0, "end", 0.0)]
 
 
 class Pen:
@@ -123,6 +138,10 @@ def run_centreline(design, run):
 def run_centrelines(design, run, hint=None):
     """As above, all of equal length: an empty route may have a mirror image; `hint` settles a plane left free."""
     start, finish = end_of(design, run, run["from"]), end_of(design, run, run["to"])
+    if run.get("fit_bends") or any("corner" not in station for station in run["route"]):
+        import route
+
+        return route.lines(design, run, start, finish, hint)
     corners = [(place(design, station["corner"]), station.get("bend_radius") or run["bend_radius"])
                for station in run["route"]]
     if corners:
@@ -137,10 +156,7 @@ def end_of(design, run, name):
     seat, facing = np.array(port["at"], float), unit(port["facing"])
     elbow = fitting.get("elbow")
     if elbow:
-        reference = np.array([0, 0, 1.0])
-        if np.degrees(np.arctan2(np.hypot(*facing[:2]), abs(facing[2]))) <= 1:
-            reference = np.array([1.0, 0, 0])
-        zero = unit(reference - (reference @ facing) * facing)
+        zero = reference_across(facing)
         turned = np.radians(elbow.get("turn_deg", 0))
         way = np.cos(turned) * zero + np.sin(turned) * np.cross(facing, zero)
         bent = np.radians(elbow["angle_deg"])
@@ -150,6 +166,14 @@ def end_of(design, run, name):
         out, mouth = facing, seat + fitting["height"] * facing
     trim = run.get("ends", {}).get("trim", 0)
     return End(mouth - (fitting["socket_depth"] + trim) * out, out, mouth, fitting["lead"])
+
+
+def reference_across(axis):
+    """World z across a unit direction, or world x where that is within a degree of z: where angles about it are 0."""
+    reference = np.array([0, 0, 1.0])
+    if np.degrees(np.arctan2(np.hypot(*axis[:2]), abs(axis[2]))) <= 1:
+        reference = np.array([1.0, 0, 0])
+    return unit(reference - (reference @ axis) * axis)
 
 
 def place(design, corner):
@@ -182,8 +206,8 @@ def linked(start, finish, radius, hint):
     return [line for line, kept in zip(lines, new) if kept]
 
 
-def through_corners(start, finish, corners, radius):
-    """Straights between the corners, each corner rounded by a tangent arc of its radius."""
+def through_corners(start, finish, corners, radius, fit=False):
+    """Straights between the corners, each corner rounded by a tangent arc of its radius; with `fit` at most of it."""
     pen = Pen(start.face, start.out)
     first, last = corners[0][0], corners[-1][0]
     join = joining_bend(start, first, radius)
@@ -200,6 +224,11 @@ def through_corners(start, finish, corners, radius):
         heading2 = -(np.cos(join2[1]) * finish.out + np.sin(join2[1]) * join2[0])
     headings = [pen.direction] + [unit(b - a) for a, b in zip(apexes, apexes[1:])] + [heading2]
     ends = [pen.point] + apexes + [tail]
+    if fit:
+        kept = [0.0 if bend else np.linalg.norm(end.free - end.face) for end, bend in ((start, join), (finish, join2))]
+        legs = [(b - a) @ way for a, b, way in zip(ends, ends[1:], headings)]
+        reaches = [np.tan(between(a, b) / 2) for a, b in zip(headings, headings[1:])]
+        corners = list(zip(apexes, shared_room([r for _, r in corners], reaches, legs, kept)))
     tangents = [0.0] + [r * np.tan(between(a, b) / 2) for (_, r), a, b in zip(corners, headings, headings[1:])] + [0.0]
     for index, (_, r) in enumerate(corners):
         leg = (ends[index + 1] - ends[index]) @ headings[index]
@@ -218,6 +247,39 @@ def through_corners(start, finish, corners, radius):
         pen.arc(normal, angle, radius)
         leg = np.linalg.norm(finish.face - finish.free)
     return arrive(merged(pen, leg), finish)
+
+
+def shared_room(asked, reaches, legs, kept):
+    """The max-min fair radii: a common level is raised, each radius stopping at what was asked or where a leg is full.
+
+    `reaches` are tangent lengths over radii; `kept` is what the first and the last leg keep straight at their ends.
+    """
+    rooms = np.array(legs, float)
+    rooms[0] -= kept[0]
+    rooms[-1] -= kept[1]
+    asked, reaches = np.array(asked, float), np.array(reaches)
+    held = np.full(len(asked), np.nan)
+
+    slack = 1e-12 * np.maximum(rooms, 1)
+
+    def used(level):
+        lengths = np.where(np.isnan(held), np.minimum(asked, level), held) * reaches
+        return np.append(lengths, 0) + np.insert(lengths, 0, 0)
+
+    while np.isnan(held).any():
+        low, high = 0.0, asked[np.isnan(held)].max()
+        if not (used(high) <= rooms + slack).all():
+            for _ in range(200):
+                middle = (low + high) / 2
+                low, high = (middle, high) if (used(middle) <= rooms + slack).all() else (low, middle)
+            high = low
+        full = used(high) >= rooms - 1e-9 * np.maximum(rooms, 1)
+        stops = (asked <= high) | ((full[:-1] | full[1:]) & (reaches > 0))
+        stops &= np.isnan(held)
+        if not stops.any():
+            raise NoCentreline("no room to share")
+        held[stops] = np.minimum(asked[stops], high)
+    return held.tolist()
 
 
 def joining_bend(end, corner, radius):

@@ -41,7 +41,7 @@ def stations(line, section, sag):
     for piece in line.pieces:
         out += [piece.from_, piece.from_ + piece.length]
         if piece.radius is not None:
-            count = steps(piece.angle, piece.radius + section.outer, sag)
+            count = steps(piece.turned if piece.normal is None else piece.angle, piece.radius + section.outer, sag)
             out += list(piece.from_ + piece.length * np.arange(1, count) / count)
     out = np.sort(np.array(out))
     return out[np.concatenate([[True], np.diff(out) > 1e-9])]

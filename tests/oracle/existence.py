@@ -5,6 +5,7 @@ import copy
 import numpy as np
 
 from centreline import NoCentreline, end_of, run_centrelines
+from section import Seats
 from skin import Skin
 
 # What the engine states as its own least: room between a bend's centre and the skin, and wall at the tip, mm. Between
@@ -26,11 +27,19 @@ def skin_of(design, run, entry):
     lines = run_centrelines(design, run, hint)
     for line in lines:
         keeps_leads(design, run, line)
-    skins = [Skin(line, run) for line in lines]
+    skins = [Skin(line, run, seats_of(design, run)) for line in lines]
     if len(skins) == 1 or not entry["made"]:
         return skins[0]
     stated = [entry["bounds_mm"]["min"], entry["bounds_mm"]["max"]]
     return min(skins, key=lambda skin: np.abs(np.array(skin.bounds()) - stated).max())
+
+
+def seats_of(design, run):
+    """What the section must know of the fittings at the run's ends, and of the printer."""
+    ends = [end_of(design, run, run[key]) for key in ("from", "to")]
+    distances = [[float(np.linalg.norm(point - end.face)) for end in ends for point in [getattr(end, key)]] for key in ("mouth", "free")]
+    reach = [float(np.abs(end.face).max()) for end in ends]
+    return Seats(*map(tuple, distances), tuple(reach), design["process"]["printer"]["least_wall"])
 
 
 def keeps_leads(design, run, line):
@@ -60,7 +69,7 @@ def faults_of(case, design, run, entry, report, first):
     except (NoCentreline, ValueError):
         return faults + mending_faults(design, run, entry, [f for f in stops if f["code"] in OBSTACLES])
     tightest = min((p.radius for p in skin.line.pieces if p.radius is not None), default=np.inf)
-    if tightest > skin.section.outer + ROOM and skin.section.tip - skin.section.mouth > TIP:
+    if tightest > skin.section.widest + ROOM and skin.section.tip - skin.section.mouth > TIP:
         faults.append(f"not made, though it could be: {[f['code'] for f in stops]}")
     return faults
 

@@ -22,8 +22,9 @@ def faults_of(run, entry, design, skin):
         off = np.abs(np.array(entry["bounds_mm"][key]) - exact).max()
         if not off <= 1e-6 + 1e-9 * line.length:
             faults.append(f"bounds_mm/{key}: {entry['bounds_mm'][key]}, exact {exact.tolist()}")
-    faults += bend_table_faults(entry["bend_table"], line)
-    return faults
+    if any(piece.radius is not None and piece.normal is None for piece in line.pieces):
+        return faults + curved_table_faults(entry["bend_table"], line)
+    return faults + bend_table_faults(entry["bend_table"], line)
 
 
 def differs(name, got, exact, relative=1e-9):
@@ -54,6 +55,45 @@ def bend_table_faults(table, line):
         if any(off):
             faults.append(f"bend_table row {index}: {got}, exact {tuple(map(float, exact))}")
     return faults + walk_faults(rows, line)
+
+
+def curved_table_faults(table, line):
+    """A table with coils or smooth curves: rows of their own kind, length, angle and least radius.
+
+    A curve hardly bent at an end has no plane there, so rotations are looked at only between bends and coils.
+    """
+    keys = ("straight_mm", "rotation_deg", "angle_deg", "radius_mm", "kind", "length_mm")
+    mine, theirs = without_straights(line.bends()), without_straights([tuple(row[key] for key in keys) for row in table])
+    if [row[4] for row in mine] != [row[4] for row in theirs]:
+        return [f"bend_table: rows {[row[4] for row in theirs]}, exact {[row[4] for row in mine]}"]
+    faults = []
+    for index, (got, exact) in enumerate(zip(theirs, mine)):
+        planes = {row[4] for row in mine[max(index - 1, 0):index + 1]}
+        turn = 0.0 if planes & {"curve", "end"} or index == 0 else (got[1] - exact[1] + 180) % 360 - 180
+        bends = [row[2] for row in mine[max(index - 1, 0):index + 1]]
+        known = 1e-6 / max(np.sin(np.radians(min(*bends, 90)) / 2), 1e-12)
+        sharp = 1e-9 if exact[4] in ("bend", "end") else 1e-6
+        # Nearly straight ones have no radius to speak of.
+        radius = exact[3] < 1e5 and not abs(got[3] - exact[3]) <= sharp * (1 + exact[3])
+        angle = 1e-7 if exact[4] == "bend" else 1e-6 if exact[4] == "coil" else 1e-3
+        off = [abs(got[0] - exact[0]) > 1e-7 * (1 + line.length), abs(turn) > known, abs(got[2] - exact[2]) > angle,
+               radius, abs(got[5] - exact[5]) > 1e-9 * (1 + exact[5])]
+        if any(off):
+            faults.append(f"bend_table row {index}: {got}, exact {exact} ({off})")
+    return faults
+
+
+def without_straights(rows):
+    """Rows without bends and curves that turn by nothing, whose lengths and straights are passed on."""
+    kept, straight = [], 0.0
+    for row in rows:
+        straight += row[0]
+        if row[4] in ("bend", "curve") and row[2] <= NO_BEND:
+            straight += row[5]
+            continue
+        kept.append((straight, *row[1:]))
+        straight = 0.0
+    return kept
 
 
 def plain(rows):

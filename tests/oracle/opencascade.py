@@ -8,22 +8,29 @@ from OCP.BRepExtrema import BRepExtrema_DistShapeShape
 from OCP.BRepGProp import BRepGProp
 from OCP.BRepOffsetAPI import BRepOffsetAPI_MakePipe
 from OCP.BRepPrimAPI import BRepPrimAPI_MakeRevol
-from OCP.gp import gp_Ax1, gp_Ax2, gp_Circ, gp_Dir, gp_Pnt
+from OCP.BRepLib import BRepLib
+from OCP.Geom import Geom_CylindricalSurface
+from OCP.Geom2d import Geom2d_Line
+from OCP.gp import gp_Ax1, gp_Ax2, gp_Ax3, gp_Circ, gp_Dir, gp_Dir2d, gp_Pnt, gp_Pnt2d
 from OCP.GProp import GProp_GProps
 from OCP.TopAbs import TopAbs_FACE
 from OCP.TopExp import TopExp_Explorer
+
+from curved import Curved
 
 # Cutting tools reach this far beyond the skin, so that no face of theirs lies in one of the tube's, mm.
 BEYOND = 1.0
 
 
 def spine(line):
-    """The centreline as a wire of straight and circular edges."""
+    """The centreline as a wire of straight, circular and helical edges."""
     wire = BRepBuilderAPI_MakeWire()
-    for piece in line.pieces:
+    for piece in whole(line.pieces):
         end, _ = piece.at(piece.length)
         if piece.radius is None:
             edge = BRepBuilderAPI_MakeEdge(point(piece.start), point(end))
+        elif piece.normal is None:
+            edge = helix(piece)
         else:
             centre = piece.start + piece.radius * piece.normal
             axis = np.cross(piece.direction, piece.normal)
@@ -31,6 +38,32 @@ def spine(line):
             edge = BRepBuilderAPI_MakeEdge(circle, 0.0, piece.angle)
         wire.Add(edge.Edge())
     return wire.Wire()
+
+
+def whole(pieces):
+    """The pieces, with those of one coil as one."""
+    joined = []
+    for piece in pieces:
+        before = joined[-1] if joined else None
+        if piece.radius is not None and piece.normal is None and getattr(before, "form", None) is piece.form:
+            joined[-1] = Curved(piece.form, (before.span[0], piece.span[1]), piece.kind, piece.whole)
+        else:
+            joined.append(piece)
+    return joined
+
+
+def helix(piece):
+    """A stretch of a cylindrical coil: a straight line on its cylinder's developed surface."""
+    form, (begin, end) = piece.form, piece.span
+    if form.widening != 0:
+        raise ValueError("a cone's coil is no line on a cylinder")
+    cylinder = Geom_CylindricalSurface(gp_Ax3(point(form.centre), way(form.axis), way(form.e)), form.radius)
+    size = np.hypot(1.0, form.climb)
+    origin = gp_Pnt2d(form.start + form.sign * begin, form.climb * begin)
+    along = Geom2d_Line(origin, gp_Dir2d(float(form.sign), float(form.climb)))
+    edge = BRepBuilderAPI_MakeEdge(along, cylinder, 0.0, float((end - begin) * size))
+    BRepLib.BuildCurves3d_s(edge.Edge())
+    return edge
 
 
 def pipe(line, outer, inner):

@@ -119,11 +119,29 @@ def judge_mesh(verdict, corners, faces, skin, allowed, rng, clear=True):
     if not back <= allowed * (1 + 1e-9):
         verdict.add("deviation", [f"the skin leaves the mesh by {back} mm at {at.tolist()}, allowed {allowed}"])
     low, high = skin.bounds()
-    off = max(np.abs(corners.min(axis=0) - low).max(), np.abs(corners.max(axis=0) - high).max())
+    beyond = max((low - corners.min(axis=0)).max(), (corners.max(axis=0) - high).max())
+    # The exact box of a lobed body is told for its crests; where none stands at the extreme it is as much too large.
+    short = max((corners.min(axis=0) - low).max(), (high - corners.max(axis=0)).max()) - skin.section.deepest
+    off = max(beyond, short)
     if not off <= allowed * (1 + 1e-9):
         verdict.add("deviation", [f"the mesh's box is {off} mm off the exact one"])
+    if skin.section.deepest or skin.section.rings or skin.section.dressed:
+        judge_wall(verdict, corners, skin, allowed)
     verdict.measured |= {"error": max(out, back) / allowed, "volume": float(error), "triangles": len(faces),
                          "height": height, "length": skin.line.length, "allowed": allowed}
+
+
+def judge_wall(verdict, corners, skin, allowed):
+    """The thinnest wall of the mesh between the finishes, by the outer corners' heights over the bore."""
+    section = skin.section
+    at, wall = skin.walls(np.asarray(corners, float))
+    finish = max(section.chamfer, section.edge_break)
+    inside = (at > finish + allowed) & (at < section.length - finish - allowed)
+    outside = inside & (wall > section.least_wall() / 2)
+    least, exact = wall[outside].min(), section.least_wall()
+    verdict.measured["wall"] = float(least - exact)
+    if not -allowed * (1 + 1e-9) <= least - exact <= 2 * allowed:
+        verdict.add("wall", [f"the thinnest wall of the mesh is {least} mm, exact {exact}, allowed {allowed}"])
 
 
 def judge_three_mf(verdict, data, name, triangles):

@@ -15,7 +15,7 @@ FITTING = {"name": "F", "tube_diameter": 12, "height": 18, "socket_depth": 10, "
 RUN = {"name": "r", "from": "a", "to": "b", "tube": {"outer_diameter": 12, "bore": 9}, "bend_radius": 16,
        "route": [{"corner": [0, 0, 60]}, {"corner": [0, 70, 60]}],
        "ends": {"chamfer_deg": 15, "chamfer_length": 2, "edge_break": 0.2, "trim": 0, "seat_mark": False}}
-DESIGN = {"fittings": [FITTING], "runs": [RUN], "process": {"material": {"density_g_per_cm3": 1.12}},
+DESIGN = {"fittings": [FITTING], "runs": [RUN], "process": {"material": {"density_g_per_cm3": 1.12}, "printer": {"least_wall": 1}},
           "ports": [{"name": "a", "at": [0, 0, 0], "facing": [0, 0, 1], "fitting": "F"},
                     {"name": "b", "at": [90, 70, 60], "facing": [-1, 0, 0], "fitting": "F"}]}
 

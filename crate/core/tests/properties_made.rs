@@ -61,12 +61,24 @@ fn every_made_run_is_a_solid_of_the_exact_volume_in_its_box() {
             for axis in 0..3 {
                 let reach = mesh.positions.iter().skip(axis).step_by(3).map(|x| f64::from(*x));
                 let (least, most) = reach.fold((f64::MAX, f64::MIN), |(a, b), x| (a.min(x), b.max(x)));
-                for gap in [least - low[axis], most - high[axis]] {
-                    assert!(gap.abs() <= design.deviation, "{told}: axis {axis} is out by {gap}, {}", design.deviation);
+                // The box of a lobed body is that of its crests, which need not stand where it reaches farthest.
+                let slack = design.deviation + groove(&design.text);
+                for gap in [least - low[axis], high[axis] - most] {
+                    assert!(
+                        (-design.deviation..=slack).contains(&gap),
+                        "{told}: axis {axis} is out by {gap}, {}",
+                        design.deviation
+                    );
                 }
             }
         }
     }
+}
+
+/// Depth of the grooves of the design's first run, mm.
+fn groove(text: &str) -> f64 {
+    let design: serde_json::Value = serde_json::from_str(text).expect("JSON");
+    design["runs"][0]["dress"]["depth"].as_f64().unwrap_or(0.0)
 }
 
 #[test]

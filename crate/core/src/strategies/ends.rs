@@ -23,3 +23,19 @@ pub(super) fn any_finish(chance: &mut Chance) -> Sheet {
     let gaps = gaps(chance, bends.len(), 15.0);
     walk_anywhere(chance, &stock, &bends, &gaps)
 }
+
+/// Trims with their rings and seating marks, in deep and in shallow sockets, on thick walls and on thin ones.
+pub(super) fn marked(chance: &mut Chance) -> Sheet {
+    let mut stock = Stock::usual(chance);
+    stock.trim = if chance.once_in(4) { 0.0 } else { chance.from(0.5, 15.0) };
+    stock.seat_mark = !chance.once_in(4);
+    if chance.once_in(3) {
+        stock.bore = stock.outer - 2.0 * chance.from(1.0, 1.4);
+    }
+    if chance.once_in(3) {
+        stock.chamfer_length = 0.0;
+    }
+    let bends: Vec<Bend> = (0..chance.whole(0, 3)).map(|_| Bend::of(chance.from(1.0, 120.0), chance.roll())).collect();
+    let gaps = gaps(chance, bends.len(), 15.0);
+    walk_anywhere(chance, &stock, &bends, &gaps)
+}

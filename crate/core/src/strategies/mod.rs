@@ -5,8 +5,12 @@
 //! gives the same designs on every machine. Nothing in the engine calls this module, so it is not in the shipped wasm.
 
 mod chance;
+mod coils;
 mod corners;
+mod curves;
+mod dressed;
 mod ends;
+mod fitted;
 mod links;
 mod network;
 mod refused;
@@ -14,6 +18,7 @@ mod sheet;
 mod sizes;
 mod spoil;
 mod ties;
+mod turns;
 mod walk;
 
 pub use chance::Chance;
@@ -96,6 +101,23 @@ pub const KINDS: &[Kind] = &[
     stopped("bend radius too small", refused::too_tight),
     stopped("turn straight back", refused::turns_back),
     stopped("corner repeated", refused::repeated),
+    made("coil in line with its ports", coils::in_line),
+    made("coil linked to ports", coils::linked),
+    made("conical coil", coils::conical),
+    made("part of a turn", coils::part),
+    made("coil between corners", coils::between_corners),
+    made("two coils", coils::two),
+    made("smooth curve between ports", curves::between_ports),
+    made("nearly straight smooth curve", curves::nearly_straight),
+    made("smooth curve between corners", curves::between_corners),
+    made("smooth curve into a coil", curves::into_a_coil),
+    made("right angles that share their room", fitted::right_angles),
+    made("bends that share their room", fitted::any_angles),
+    made("tapered and swollen bodies", dressed::round),
+    made("lobed straight bodies", dressed::straight_lobes),
+    made("lobed bodies round bends", dressed::lobes_on_bends),
+    made("lobed bodies on coils and curves", dressed::lobes_on_curves),
+    made("marked ends", ends::marked),
 ];
 
 /// `count` designs from `seed`, all kinds in turn.

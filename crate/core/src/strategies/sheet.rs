@@ -19,6 +19,12 @@ pub struct Stock {
     pub chamfer_deg: f64,
     pub chamfer_length: f64,
     pub edge_break: f64,
+    /// Whether the mouths are marked.
+    pub seat_mark: bool,
+    /// Whether bends share the room.
+    pub fit_bends: bool,
+    /// The body between the leads, and the most of its outer diameters, mm.
+    pub dress: Option<(Value, f64)>,
 }
 
 impl Stock {
@@ -46,6 +52,9 @@ impl Stock {
             chamfer_deg: 15.0,
             chamfer_length: (0.5 * wall / slope).min(2.0),
             edge_break: (0.2 * wall).min(0.2),
+            seat_mark: false,
+            fit_bends: false,
+            dress: None,
         }
     }
 
@@ -83,12 +92,16 @@ impl Sheet {
     /// A design of one run through `corners` between two fittings of `stock`, whose tube ends stand at `ends` and leave
     /// them along their directions.
     pub fn single(stock: &Stock, ends: [(Vec3, Vec3); 2], corners: &[(Vec3, Option<f64>)]) -> Self {
+        Self::routed(stock, ends, corners_of(corners))
+    }
+
+    /// As [`Sheet::single`], along stations of any kind.
+    pub fn routed(stock: &Stock, ends: [(Vec3, Vec3); 2], route: Vec<Value>) -> Self {
         let mut sheet = Self::default();
         sheet.fitting(stock, "F");
         for (name, (end, out)) in ["A", "B"].iter().zip(&ends) {
             sheet.port(name, &seat(stock, end, out), out, "F");
         }
-        let route = corners.iter().map(|(at, radius)| corner(json!([at.x, at.y, at.z]), *radius)).collect();
         sheet.run("run", ["A", "B"], stock, route, None);
         sheet
     }
@@ -104,12 +117,21 @@ impl Sheet {
     }
 
     pub fn run(&mut self, name: &str, ports: [&str; 2], stock: &Stock, route: Vec<Value>, length: Option<f64>) {
-        self.runs.push(json!({ "name": name, "from": ports[0], "to": ports[1],
+        let mut run = json!({ "name": name, "from": ports[0], "to": ports[1],
             "tube": { "outer_diameter": stock.outer, "bore": stock.bore }, "bend_radius": stock.bend, "route": route,
             "ends": { "chamfer_deg": stock.chamfer_deg, "chamfer_length": stock.chamfer_length,
-                "edge_break": stock.edge_break, "trim": stock.trim, "seat_mark": false } }));
+                "edge_break": stock.edge_break, "trim": stock.trim, "seat_mark": stock.seat_mark } });
+        if stock.fit_bends {
+            run["fit_bends"] = true.into();
+        }
+        let mut widest = stock.outer;
+        if let Some((dress, diameter)) = &stock.dress {
+            run["dress"] = dress.clone();
+            widest = widest.max(*diameter);
+        }
+        self.runs.push(run);
         self.lengths.push(length);
-        self.radius = self.radius.max(stock.outer / 2.0);
+        self.radius = self.radius.max(widest / 2.0);
         self.turns(6.0, stock.bend);
     }
 
@@ -155,6 +177,11 @@ impl Sheet {
 /// Where a straight fitting seats, for the tube's end to stand at `end` and leave along `out`.
 pub fn seat(stock: &Stock, end: &Vec3, out: &Vec3) -> Vec3 {
     end - out * (stock.height - stock.socket - stock.trim)
+}
+
+/// Corner stations.
+pub fn corners_of(corners: &[(Vec3, Option<f64>)]) -> Vec<Value> {
+    corners.iter().map(|(at, radius)| corner(json!([at.x, at.y, at.z]), *radius)).collect()
 }
 
 /// A corner station.

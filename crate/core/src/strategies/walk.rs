@@ -24,17 +24,30 @@ impl Bend {
     }
 }
 
-/// The design of one run that walks from `start` along `heading`: `gaps[i]` mm of straight, then `bends[i]`, and a last
-/// gap. The gaps at the ends come on top of the straights that socket, trim and lead need. Its length is known.
-pub fn walk(stock: &Stock, start: Vec3, heading: Vec3, bends: &[Bend], gaps: &[f64]) -> Sheet {
+/// Where a walk leads.
+#[derive(Debug, Clone)]
+pub struct Way {
+    /// Apexes and own radii of the bends that are written down.
+    pub corners: Vec<(Vec3, Option<f64>)>,
+    /// Where it ends.
+    pub end: Vec3,
+    /// Its direction there.
+    pub heading: Vec3,
+    /// Its length, mm.
+    pub length: f64,
+}
+
+/// Walks from `start` along `heading`: `gaps[i]` mm of straight, then `bends[i]` of their own radius or of `radius`, and
+/// a last gap. `kept` mm of straight come on top of the first and of the last gap.
+pub fn way(start: Vec3, heading: Vec3, radius: f64, (bends, gaps): (&[Bend], &[f64]), kept: [f64; 2]) -> Way {
     let mut side = reference_perpendicular(&heading);
     let (mut at, mut ahead) = (start, heading);
     let mut corners = Vec::new();
-    let mut length = 2.0 * stock.straight() + gaps.iter().sum::<f64>();
-    let mut tangent = stock.straight();
+    let mut length = kept[0] + kept[1] + gaps.iter().sum::<f64>();
+    let mut tangent = kept[0];
     for (bend, gap) in bends.iter().zip(gaps) {
-        let radius = bend.radius.unwrap_or(stock.bend);
-        let next = radius * libm::tan(bend.angle / 2.0);
+        let own = bend.radius.unwrap_or(radius);
+        let next = own * libm::tan(bend.angle / 2.0);
         at += ahead * (tangent + gap + next);
         if bend.told {
             corners.push((at, bend.radius));
@@ -44,14 +57,21 @@ pub fn walk(stock: &Stock, start: Vec3, heading: Vec3, bends: &[Bend], gaps: &[f
         // Made unit and square again at each bend, or rounding grows from bend to bend.
         ahead = unit(&rotate(&ahead, &axis, bend.angle));
         side = axis.cross(&ahead);
-        length += radius * bend.angle;
+        length += own * bend.angle;
         tangent = next;
     }
-    let end = at + ahead * (tangent + gaps[bends.len()] + stock.straight());
-    let mut sheet = Sheet::single(stock, [(start, heading), (end, -ahead)], &corners);
+    let end = at + ahead * (tangent + gaps[bends.len()] + kept[1]);
+    Way { corners, end, heading: ahead, length }
+}
+
+/// The design of one run that walks from `start` along `heading`; see [`way`]. The gaps at the ends come on top of the
+/// straights that socket, trim and lead need. Its length is known.
+pub fn walk(stock: &Stock, start: Vec3, heading: Vec3, bends: &[Bend], gaps: &[f64]) -> Sheet {
+    let way = way(start, heading, stock.bend, (bends, gaps), [stock.straight(); 2]);
+    let mut sheet = Sheet::single(stock, [(start, heading), (way.end, -way.heading)], &way.corners);
     let widest = bends.iter().filter_map(|bend| bend.radius).fold(stock.bend, f64::max);
     sheet.turns(bends.iter().map(|bend| bend.angle).sum(), widest);
-    sheet.lengths = vec![Some(length)];
+    sheet.lengths = vec![Some(way.length)];
     sheet
 }
 
