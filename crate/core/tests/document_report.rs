@@ -88,7 +88,7 @@ fn volumes_masses_and_bounds() {
     assert_eq!(plain["totals"]["material_mm3"], run["material_mm3"]);
 
     let mut chamfered = through(&A, 24.0);
-    chamfered["runs"][0]["ends"] = json!({});
+    chamfered["runs"][0]["ends"] = json!({ "seat_mark": false });
     let run = &report(&chamfered)["runs"][0];
     // Less two rings between a cylinder and a frustum: 15 degrees over 2 mm outside, 45 degrees over 0.2 mm inside.
     close(&run["material_mm3"], 13744.972070179665, 1e-8);
