@@ -108,6 +108,17 @@ fn a_dress_turned_round_keeps_its_hand_and_swaps_its_ends() {
     assert_eq!([&after["runs"][0]["dress"]["diameter"], &after["runs"][0]["dress"]["end_diameter"]], [14, 12]);
 }
 
+/// The design with the start of its coils as points of the unit circle, where whole turns are nothing.
+fn round(mut design: Value) -> Value {
+    for station in design["runs"][0]["route"].as_array_mut().unwrap() {
+        if let Some(start) = station["coil"]["start_deg"].as_f64() {
+            let (sin, cos) = libm::sincos(start.to_radians());
+            station["coil"]["start_deg"] = json!([cos, sin]);
+        }
+    }
+    design
+}
+
 #[test]
 fn made_up_designs_turned_round_are_the_same_tubes() {
     for design in designs(0xed17, 4 * KINDS.len()).into_iter().filter(|design| design.expect == Expect::Made) {
@@ -120,7 +131,8 @@ fn made_up_designs_turned_round_are_the_same_tubes() {
         let (Some(here), Some(there)) = (&here[0], &there[0]) else { panic!("{told}: not made") };
         // Apexes of hairpins lie metres away, and rounding there is rounding of the whole.
         assert!((here.length - there.length).abs() < 1e-6 * here.length.max(1.0), "{told}");
-        assert!(alike(&edited(&after, request), &before, 1e-9), "{told}: twice is not once");
+        let twice = edited(&after, request);
+        assert!(alike(&round(twice), &round(before), 1e-9), "{told}: twice is not once");
     }
 }
 

@@ -1,6 +1,8 @@
 //! What the property tests read off the engine's answers.
 #![allow(dead_code, reason = "each test file reads other parts")]
 
+pub mod motion;
+
 use serde_json::Value;
 use tubewright_core::engine;
 use tubewright_core::strategies::Generated;
