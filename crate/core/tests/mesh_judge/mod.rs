@@ -36,7 +36,7 @@ impl Case {
         let mesh = self.mesh(deviation);
         let error = signed_volume(&mesh) / self.profile.material_volume() - 1.0;
         let skin = skin::Skin::of(self);
-        let (out, back) = (skin.farthest_of(&mesh), skin.farthest_from(&mesh));
+        let (out, back) = (skin.farthest_of(&mesh), skin.farthest_from(&mesh, 2.0 * deviation));
         println!("{told}, {deviation}: {} triangles, volume {error:e}, off {out} and {back}", mesh.indices.len() / 3);
         assert_eq!(solidity(&mesh), [], "{told}, {deviation}");
         assert!(error.abs() < volume, "{told}, {deviation}: volume {error:e}");

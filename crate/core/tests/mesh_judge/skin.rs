@@ -10,7 +10,10 @@ use tubewright_core::layout::{Vec3, perpendicular, reference_perpendicular};
 use tubewright_core::mesh::Mesh;
 use tubewright_core::tube::{Profile, Section};
 
+/// Way between feet, mm.
 const STEP: f64 = 0.05;
+/// Of so many feet one is sorted into the cells; from it steps along the curve lead to a point's own.
+const SORTED: usize = 20;
 
 struct Foot {
     s: f64,
@@ -47,52 +50,44 @@ impl<'a> Skin<'a> {
                 });
             }
         }
-        let near = Near::of(4.0, feet.iter().enumerate().map(|(index, foot)| (index as u32, foot.point, foot.point)));
+        let sorted = feet.iter().enumerate().step_by(SORTED);
+        let near = Near::of(4.0, sorted.map(|(index, foot)| (index as u32, foot.point, foot.point)));
         Self { profile: &case.profile, length: case.line.length, feet, near }
     }
 
     /// Largest distance of the mesh from the exact skin, mm: of corners, of points on sides and of points inside faces.
     pub fn farthest_of(&self, mesh: &Mesh) -> f64 {
-        let corner = |index: u32| {
-            let at = index as usize * 3;
-            Vec3::new(mesh.positions[at].into(), mesh.positions[at + 1].into(), mesh.positions[at + 2].into())
-        };
         let mut farthest = 0.0_f64;
-        for face in mesh.indices.chunks_exact(3) {
-            let [a, b, c] = [corner(face[0]), corner(face[1]), corner(face[2])];
+        for [a, b, c] in faces(mesh) {
             let long = (b - a).norm().max((c - a).norm()).max((c - b).norm());
             let parts = ((long / 4.0).ceil() as usize * 4).clamp(4, 24);
+            let Some(first) = self.foot_near(&((a + b + c) / 3.0)) else { return f64::INFINITY };
             for i in 0..=parts {
                 for j in 0..=parts - i {
                     let (u, v) = (i as f64 / parts as f64, j as f64 / parts as f64);
-                    farthest = farthest.max(self.distance(&(a + (b - a) * u + (c - a) * v)));
+                    farthest = self.farther(farthest, &(a + (b - a) * u + (c - a) * v), first);
                 }
             }
         }
         farthest
     }
 
-    /// Largest distance of points of the exact skin from the mesh, mm.
-    pub fn farthest_from(&self, mesh: &Mesh) -> f64 {
-        let corner = |index: u32| {
-            let at = index as usize * 3;
-            Vec3::new(mesh.positions[at].into(), mesh.positions[at + 1].into(), mesh.positions[at + 2].into())
-        };
-        let faces: Vec<[Vec3; 3]> =
-            mesh.indices.chunks_exact(3).map(|f| [corner(f[0]), corner(f[1]), corner(f[2])]).collect();
+    /// Largest distance of points of the exact skin from the mesh, mm; all that is beyond `reach` counts as that far.
+    pub fn farthest_from(&self, mesh: &Mesh, reach: f64) -> f64 {
+        let faces = faces(mesh);
         let boxed = faces.iter().enumerate().map(|(index, [a, b, c])| (index as u32, a.inf(b).inf(c), a.sup(b).sup(c)));
         let near = Near::of(1.5, boxed);
         let mut farthest = 0.0_f64;
-        for (index, foot) in self.feet.iter().enumerate().step_by(7) {
-            for look in 0..24 {
-                let angle = (look as f64 + 0.137 * index as f64) / 24.0 * core::f64::consts::TAU;
+        for (index, foot) in self.feet.iter().enumerate().step_by(13) {
+            for look in 0..16 {
+                let angle = (look as f64 + 0.137 * index as f64) / 16.0 * core::f64::consts::TAU;
                 let (sin, cos) = libm::sincos(angle);
                 let out = foot.across[0] * cos + foot.across[1] * sin;
                 for radius in [self.profile.outer_at(foot.s, angle), self.profile.bore.radius(foot.s)] {
                     let point = foot.point + out * radius;
-                    let there = near.about(&point, 1.0);
+                    let there = near.about(&point, reach);
                     let distance =
-                        there.iter().map(|face| to_triangle(&point, &faces[*face as usize])).fold(1.0, f64::min);
+                        there.iter().map(|face| to_triangle(&point, &faces[*face as usize])).fold(reach, f64::min);
                     farthest = farthest.max(distance);
                 }
             }
@@ -100,15 +95,28 @@ impl<'a> Skin<'a> {
         farthest
     }
 
-    /// How far a point is from the skin at most, mm.
-    fn distance(&self, point: &Vec3) -> f64 {
-        let reach = self.profile.largest_outer() + 2.0;
-        let nearest = self.near.about(point, reach).into_iter().min_by(|a, b| {
-            let square = |index: u32| (self.feet[index as usize].point - point).norm_squared();
-            square(*a).total_cmp(&square(*b))
-        });
-        let Some(nearest) = nearest else { return f64::INFINITY };
-        let foot = &self.feet[nearest as usize];
+    /// The foot nearest to a point among those sorted into cells.
+    fn foot_near(&self, point: &Vec3) -> Option<usize> {
+        let square = |index: u32| (self.feet[index as usize].point - point).norm_squared();
+        let about = self.near.about(point, self.profile.largest_outer() + 2.0);
+        about.into_iter().min_by(|a, b| square(*a).total_cmp(&square(*b))).map(|index| index as usize)
+    }
+
+    /// The larger of `farthest` and how far a point is from the skin at most, mm, from a foot near its own on.
+    fn farther(&self, farthest: f64, point: &Vec3, first: usize) -> f64 {
+        let mut nearest = first;
+        for _ in 0..8 {
+            let foot = &self.feet[nearest];
+            let off = point - foot.point;
+            let along = off.dot(&foot.tangent) / (1.0 - off.dot(&foot.bend));
+            let next = self.at(foot.s + along);
+            if next.abs_diff(nearest) <= 1 {
+                nearest = next;
+                break;
+            }
+            nearest = next;
+        }
+        let foot = &self.feet[nearest];
         let off = point - foot.point;
         // One step along the curve to the true foot, where the point is straight across.
         let along = off.dot(&foot.tangent) / (1.0 - off.dot(&foot.bend));
@@ -117,25 +125,37 @@ impl<'a> Skin<'a> {
         let radius = across.norm();
         let angle = libm::atan2(across.dot(&foot.across[1]), across.dot(&foot.across[0]));
         let lean = 1.0 - across.dot(&foot.bend);
+        // Whatever is near enough straight above needs no closer look.
+        let straight = (self.profile.outer_at(s, angle) - radius).abs().min((self.profile.bore.radius(s) - radius).abs());
+        if straight <= farthest && (0.0..=self.length).contains(&s) {
+            return farthest;
+        }
+        let mut distance = self.skins(s, radius, angle, lean);
         if s < 1e-5 || s > self.length - 1e-5 {
             // On an end face, between the skins' edges.
             let beyond = (self.profile.bore.radius(s) - radius).max(radius - self.profile.outer.radius(s)).max(0.0);
             let past = s.min(0.0).abs() + (s - self.length).max(0.0);
-            return libm::hypot(past, beyond).min(self.skins(s, radius, angle, lean));
+            distance = distance.min(libm::hypot(past, beyond));
         }
-        self.skins(s, radius, angle, lean)
+        farthest.max(distance)
+    }
+
+    /// The foot nearest to an arc length.
+    fn at(&self, s: f64) -> usize {
+        let next = self.feet.partition_point(|foot| foot.s < s).clamp(1, self.feet.len() - 1);
+        if s - self.feet[next - 1].s < self.feet[next].s - s { next - 1 } else { next }
     }
 
     /// Distance from the nearer of the skins' points above and around a foot.
     fn skins(&self, s: f64, radius: f64, angle: f64, lean: f64) -> f64 {
-        let bore = slanted(&self.profile.bore, s, radius, lean, self.length);
+        let bore = slanted(&self.profile.bore, s, radius, lean);
         let Some(lobes) = &self.profile.lobes else {
-            return bore.min(slanted(&self.profile.outer, s, radius, lean, self.length));
+            return bore.min(slanted(&self.profile.outer, s, radius, lean));
         };
         // Straight above, then along the skin's own slope both ways.
         let straight = (self.profile.outer_at(s, angle) - radius).abs();
         if lobes.half.radius(s) == 0.0 {
-            return bore.min(straight).min(slanted(&self.profile.outer, s, radius, lean, self.length));
+            return bore.min(straight).min(slanted(&self.profile.outer, s, radius, lean));
         }
         let mut best = bore.min(straight);
         for k in -4..=4 {
@@ -149,8 +169,14 @@ impl<'a> Skin<'a> {
     }
 }
 
+/// The corners of a mesh's faces.
+fn faces(mesh: &Mesh) -> Vec<[Vec3; 3]> {
+    let corner = |index: u32| Vec3::from_iterator(mesh.positions[index as usize * 3..][..3].iter().map(|x| f64::from(*x)));
+    mesh.indices.as_chunks::<3>().0.iter().map(|face| face.map(corner)).collect()
+}
+
 /// Distance from a section, as a chain of slants along the tube.
-fn slanted(section: &Section, s: f64, radius: f64, lean: f64, _length: f64) -> f64 {
+fn slanted(section: &Section, s: f64, radius: f64, lean: f64) -> f64 {
     let mut best = f64::INFINITY;
     for pair in section.breaks.windows(2) {
         let [[s0, r0], [s1, r1]] = [pair[0], pair[1]];
