@@ -60,7 +60,9 @@ def test_length_volume_and_surface(folder):
         section = Skin(line, run).section
         label = f"{made['stl']}: "
         length = opencascade.wire_length(opencascade.spine(line))
-        if abs(length - entry["length_mm"]) > 1e-9 * length:
+        # The kernel measures a helix on a spline that it lays through it.
+        exact = all(row["kind"] in ("bend", "end") for row in entry["bend_table"])
+        if abs(length - entry["length_mm"]) > (1e-9 if exact else 1e-7) * length:
             faults.append(f"{label}length {entry['length_mm']}, OpenCASCADE {length}")
         solid = opencascade.tube(line, section)
         volume = opencascade.volume(solid)
