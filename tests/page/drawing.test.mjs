@@ -183,16 +183,15 @@ test("a dimension line is as long as its number, and shorter where it is underli
 
 test("each view is as large as the tube", () => {
   const axes = { front: [0, 2], top: [0, 1], right: [1, 2] };
-  for (const { svg, run, stated } of RUNS) {
+  for (const { svg, run } of RUNS) {
     const scale = 1 / Number(/data-scale="1:(\d+)"/.exec(svg)[1]);
     for (const [name, [across, up]] of Object.entries(axes)) {
       const [group] = [...svg.matchAll(new RegExp(`<g class="view" data-view="${name}">([\\s\\S]*?)</g>`, "g"))];
       const drawn = [...group[1].matchAll(/class="(edge|hidden)"[^>]* d="([^"]*)"/g)].flatMap((found) => points(found[2]));
       const size = [0, 1].map((axis) => Math.max(...drawn.map((at) => at[axis])) - Math.min(...drawn.map((at) => at[axis])));
       const expected = [across, up].map((axis) => (run.bounds_mm.max[axis] - run.bounds_mm.min[axis]) * scale);
-      // A sampled round falls short of its crest by its sagitta, a dressed one by a blend's step.
-      const within = stated.dress ? 0.3 : 0.06;
-      for (const axis of [0, 1]) assert.ok(Math.abs(size[axis] - expected[axis]) < within, `${run.name}, ${name}: ${size} for ${expected}`);
+      // A sampled round falls short of its crest by its sagitta.
+      for (const axis of [0, 1]) assert.ok(Math.abs(size[axis] - expected[axis]) < 0.06, `${run.name}, ${name}: ${size} for ${expected}`);
     }
   }
 });

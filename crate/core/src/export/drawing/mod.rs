@@ -8,13 +8,16 @@
 //! `data-value` (exact; mm or degrees).
 
 mod blocks;
+mod cover;
 mod dimensions;
+mod graze;
 mod paper;
 mod plan;
 mod room;
 mod sheet;
 mod table;
 mod tables;
+mod thinned;
 mod trace;
 mod view;
 mod words;
@@ -26,7 +29,8 @@ use paper::{Anchor, FIGURES, LARGE, Paper, Part, Pen, width_of};
 use plan::Plan;
 use room::{Patch, Room};
 use sheet::Tiles;
-use trace::{Outline, Ring, Trace, simplified};
+use thinned::simplified;
+use trace::{Outline, Ring, Trace};
 use view::{Flat, Placed};
 
 /// How far a drawn line may be from the exact one, mm on paper.
