@@ -24,7 +24,7 @@ export function changeWords(words, { key, before, after }) {
  * @param {StationDifference} station
  */
 export function stationWords(words, { kind, station, was, fate, by_mm, moved_mm, followed, changes }) {
-  const name = `${kindWords(kind)} ${(station ?? was ?? 0) + 1}`;
+  const name = `${kindWords(words, kind)} ${(station ?? was ?? 0) + 1}`;
   if (fate !== "changed") return `${name}: ${fate}`;
   const moved = moved_mm && by_mm ? [`moved ${length(moved_mm)} mm (${offset(by_mm)})${followed ? ", with its port" : ""}`] : [];
   const parts = [...moved, ...changes.map((change) => changeWords(words, change))];

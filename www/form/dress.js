@@ -33,7 +33,7 @@ export function dressPart(sheet, run, pointer) {
   return html`<fieldset class="choice" id=${idOf(place)}>
     <legend class="unseen">${label}</legend>
     <label title=${hint}><input type="checkbox" .checked=${live(worn !== null)} @change=${take}>
-      A body of another shape between the leads</label>
+      ${label}</label>
     ${worn
       ? html`${row(sheet, [number("diameter", plain), number("end_diameter", showTyped(worn.diameter ?? plain)), number("blend")], "three")}
         ${row(sheet, [number("lobes"), number("depth"), number("twist_deg_per_mm")], "three")}`

@@ -31,7 +31,7 @@ export function stationItem(sheet, run, station, index, pointer) {
   const kind = kindOf(station);
   const point = `${place}/${pointKey(kind)}`;
   const quantity = sheet.words.quantity(`${point}/0`);
-  const title = `${kindWords(kind)} ${index + 1}`;
+  const title = `${kindWords(sheet.words, kind)} ${index + 1}`;
   /** @type {(event: Event) => void} */
   const become = (event) => {
     const chosen = /** @type {Kind} */ (/** @type {HTMLSelectElement} */ (event.target).value);
@@ -49,7 +49,7 @@ export function stationItem(sheet, run, station, index, pointer) {
         <span class="number" aria-hidden="true">${index + 1}</span>
         <label class="kind"><span class="unseen">What station ${index + 1} is</span>
           <select @change=${become} .value=${live(kind)}>
-            ${KINDS.map((one) => html`<option value=${one} ?selected=${one === kind}>${kindWords(one)}</option>`)}
+            ${KINDS.map((one) => html`<option value=${one} ?selected=${one === kind}>${kindWords(sheet.words, one)}</option>`)}
           </select></label>
         <span class="unit" aria-hidden="true">${kind === "coil" ? quantity.label.toLowerCase() : nothing}${unitMark(quantity)}</span>
         ${tools(sheet, run, `${title.toLowerCase()} of ${run.name}`, index, pointer)}

@@ -108,5 +108,5 @@ function placeWords(sheet, pointer) {
 function stationWords(sheet, pointer) {
   const place = pointer.split("/").slice(0, 5).join("/");
   const station = /** @type {Station | undefined} */ (valueAt(sheet.design, place));
-  return station ? `${kindWords(kindOf(station)).toLowerCase()} ${Number(place.split("/")[4]) + 1}` : "";
+  return station ? `${kindWords(sheet.words, kindOf(station)).toLowerCase()} ${Number(place.split("/")[4]) + 1}` : "";
 }

@@ -4,17 +4,16 @@ use serde::{Serialize, Serializer};
 use serde_json::Value;
 
 use crate::check::Severity;
-use crate::check::words::{WORDS, severity_meaning, severity_name};
+use crate::check::words::{all_words, severity_meaning, severity_name};
 use crate::design::LONGEST_TEXT;
-use crate::quantity::{self as q, Kind, QUANTITIES, Quantity, unit_words};
+use crate::quantity::{self as q, Kind, Quantity, unit_words};
 
 /// Labels, units, hints, ranges and defaults of every quantity by its key; titles and meanings of findings by their
 /// code; meanings of the severities; bounds of a design; and what a builder must know before printing and filling.
 pub fn vocabulary() -> String {
     let vocabulary = Vocabulary {
-        quantities: QUANTITIES.iter().map(|quantity| (quantity.key, Row::of(quantity))).collect(),
-        findings: WORDS
-            .iter()
+        quantities: q::quantities().map(|quantity| (quantity.key, Row::of(quantity))).collect(),
+        findings: all_words()
             .map(|words| (words.code, Meaning { title: words.title, meaning: words.meaning }))
             .collect(),
         severities: [Severity::Stop, Severity::Care, Severity::Note]
@@ -134,6 +133,7 @@ impl Row {
                 row.kind = "flag";
                 row.default = Value::from(default);
             }
+            Kind::Group => row.kind = "group",
             Kind::Choice { of, default } => {
                 row.kind = "choice";
                 row.of = Some(of);

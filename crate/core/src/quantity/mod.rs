@@ -46,6 +46,8 @@ pub enum Kind {
         /// What a missing key means; none where the key must be there.
         default: Option<&'static str>,
     },
+    /// Several keys that are stated together, as an object or a list; the row is what they are called as one.
+    Group,
 }
 
 /// The numbers that a quantity may have.
@@ -130,6 +132,11 @@ const fn choice(
     hint: &'static str,
 ) -> Quantity {
     Quantity { key, label, hint, kind: Kind::Choice { of, default } }
+}
+
+/// A row of the table: keys that are stated together.
+const fn group(key: &'static str, label: &'static str, hint: &'static str) -> Quantity {
+    Quantity { key, label, hint, kind: Kind::Group }
 }
 
 impl Quantity {

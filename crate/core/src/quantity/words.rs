@@ -34,6 +34,7 @@ impl Quantity {
             }
             Kind::Text { most, .. } => format!("Give a text of at most {most} characters, in quotes."),
             Kind::Flag { .. } => "Give true or false.".to_owned(),
+            Kind::Group => "Give all its keys.".to_owned(),
             Kind::Choice { of, .. } => format!("Give the name of a {of}, in quotes."),
         }
     }

@@ -1,0 +1,80 @@
+//! Words about what can be made: sizes, walls, chamfers, dressed bodies.
+
+use super::{Limit, Words};
+
+pub(super) const WORDS: &[Words] = &[
+    Words {
+        code: "tube_diameter",
+        title: "Tube does not fit its fitting",
+        meaning: "A fitting seals on one outer diameter only: a thinner tube leaks, a thicker one does not go in.",
+        messages: &["the tube is {value}, but {fitting} at {port} takes {limit}."],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "thin_wall",
+        title: "Wall too thin",
+        meaning: "A wall under what the printer makes well comes out with holes or breaks when the tube is pushed in.",
+        messages: &[
+            "the wall is {value}; {limit} is the least for {printer}. A bore of {bore} or less leaves it.",
+            "the wall is {value}; {limit} is the least for {printer}.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "thin_tip",
+        title: "Chamfer leaves too little wall",
+        meaning: "The chamfer and the inner edge break take wall away at the tube's very end, where it is pushed hardest.",
+        messages: &[
+            "the chamfer and the inner edge break meet before the tube's end: they go {missing} deeper than the wall. A \
+             chamfer length of {chamfer} or less leaves the least wall, {limit}.",
+            "the chamfer and the inner edge break meet before the tube's end: they go {missing} deeper than the wall. Use a \
+             smaller bore, a flatter chamfer or a smaller edge break.",
+            "the chamfer leaves {value} of wall at the tube's end; {limit} is the least. A chamfer length of {chamfer} \
+             or less leaves it.",
+            "the chamfer leaves {value} of wall at the tube's end; {limit} is the least. Use a smaller bore or a \
+             flatter chamfer.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "dress_wall",
+        title: "Body's wall too thin",
+        meaning: "Grooves and a slimmer body take wall away. A wall under what the printer makes well comes out with holes, \
+                  or bursts.",
+        messages: &[
+            "the body's wall is {value} at its thinnest; {limit} is the least. Make the grooves shallower or the body \
+                     wider.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "dress_room",
+        title: "No room for the body's shape",
+        meaning: "The body's shape begins after the one fitting's lead and ends before the other's. Between them the tube \
+                  is too short for it to come and go.",
+        messages: &[
+            "the leads leave {value} for the body, and its blends of {blend} at both ends need more than {limit}. \
+                     Shorten the blend, or leave the tube plain.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "chamfer_long",
+        title: "Chamfer too long",
+        meaning: "The chamfer reaches to where the tube must be round and full: the ring's place, or the first bend.",
+        messages: &["the chamfer is {value} long, but only {limit} of tube sits in the fitting at {port}. Make it \
+                     shorter; {usual} is usual."],
+        limit: Limit::Most,
+    },
+    Words {
+        code: "far_from_datum",
+        title: "Far from the datum",
+        meaning: "The files hold coordinates with seven digits. So far out they move the skin noticeably; a machine is a \
+                  metre or two at most, so it may also be a slip of the keys.",
+        messages: &[
+            "the tube reaches {value} from the datum; from {limit} on, files round its skin by up to {moved}. Put \
+                     the datum nearer, or look for a slip of the keys.",
+        ],
+        limit: Limit::Exact,
+    },
+];
