@@ -25,7 +25,8 @@
  * @typedef {{ ports: { name: string, seat: Xyz, facing: Xyz, mouth: Xyz, out: Xyz }[],
  *   collars: { port: string, from: Xyz, to: Xyz, radius: number }[],
  *   keep_outs: { name: string, box?: { min: Xyz, max: Xyz }, cylinder?: { from: Xyz, to: Xyz, radius: number } }[],
- *   runs: { name: string, made: boolean, outer_diameter: number, bore: number, centreline: Xyz[], corners: Xyz[] }[],
+ *   runs: { name: string, made: boolean, outer_diameter: number, bore: number, lobed: [number, number] | null,
+ *     centreline: Xyz[], corners: Xyz[] }[],
  *   bounds: { min: Xyz, max: Xyz } | null }} Scene
  */
 

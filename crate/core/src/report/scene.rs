@@ -81,6 +81,8 @@ struct RunDrawn<'a> {
     made: bool,
     outer_diameter: f64,
     bore: f64,
+    /// Arc lengths between which the skin has lobes, mm; null where it is the same on all sides.
+    lobed: Option<[f64; 2]>,
     /// A polyline; where there is no curve, end, corners and end.
     centreline: Vec<[f64; 3]>,
     corners: Vec<[f64; 3]>,
@@ -123,6 +125,7 @@ impl<'a> RunDrawn<'a> {
             made: stages.is_made(run),
             outer_diameter: stated.tube.outer_diameter,
             bore: stated.tube.bore,
+            lobed: line.line.as_ref().and_then(|curve| stages.profile(run, curve.length).lobes?.span()),
             centreline: match &line.line {
                 Some(curve) => polyline(curve),
                 None => line.skeleton.iter().map(point).collect(),

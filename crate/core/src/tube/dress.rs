@@ -60,6 +60,14 @@ impl Body {
 }
 
 impl Lobes {
+    /// The arc lengths between which there are grooves, mm.
+    pub fn span(&self) -> Option<[f64; 2]> {
+        let grooved = |pair: &&[[f64; 2]]| pair[0][1] > 0.0 || pair[1][1] > 0.0;
+        let first = self.half.breaks.windows(2).find(grooved)?;
+        let last = self.half.breaks.windows(2).rfind(grooved)?;
+        Some([first[0][0], last[1][0]])
+    }
+
     /// Half the depth of the grooves, mm, and the wave's phase, radians, at arc length `s`: the wave is
     /// `cos(count * a - phase)`.
     pub fn wave(&self, s: f64) -> (f64, f64) {

@@ -2,6 +2,11 @@
 
 use tubewright_core::layout::Vec3;
 
+use super::scene::Run;
+
+/// How far a polyline's arc lengths may be from its curve's, mm, for the lobes' sake.
+const LOBED_WITHIN: f64 = 0.5;
+
 /// A tube's centreline as the scene gives it, ready to be asked.
 #[derive(Debug, Clone)]
 pub struct Guide {
@@ -16,6 +21,8 @@ pub struct Guide {
     tangents: Vec<Vec3>,
     /// Farthest that a point of a plain tube's skin can be from its centreline.
     reach: f64,
+    /// Arc lengths between which the skin has lobes.
+    lobed: Option<[f64; 2]>,
 }
 
 /// What is known from the point asked before.
@@ -43,6 +50,11 @@ pub struct Place {
 }
 
 impl Guide {
+    /// The guide of a run; none where its centreline is a point.
+    pub fn of(run: &Run) -> Option<Self> {
+        Some(Self::new(&run.centreline, run.outer_diameter)?.with_lobes(run.lobed))
+    }
+
     /// A guide along `points` for a tube of `outer_diameter`; none where fewer than two points differ.
     pub fn new(points: &[[f64; 3]], outer_diameter: f64) -> Option<Self> {
         let mut kept: Vec<Vec3> = Vec::with_capacity(points.len());
@@ -75,7 +87,30 @@ impl Guide {
                 (directions[before] + directions[after]).try_normalize(1e-9).unwrap_or(directions[after])
             })
             .collect();
-        Some(Self { points: kept, directions, lengths, starts, tangents, reach: 0.55 * outer_diameter + 0.2 })
+        Some(Self {
+            points: kept,
+            directions,
+            lengths,
+            starts,
+            tangents,
+            reach: 0.55 * outer_diameter + 0.2,
+            lobed: None,
+        })
+    }
+
+    /// The same for a tube whose skin has lobes between two arc lengths, mm.
+    pub fn with_lobes(self, lobed: Option<[f64; 2]>) -> Self {
+        Self { lobed, ..self }
+    }
+
+    /// Whether the skin has lobes anywhere.
+    pub fn is_lobed(&self) -> bool {
+        self.lobed.is_some()
+    }
+
+    /// Whether the skin has lobes at an arc length; the polyline's is a little less than the curve's.
+    pub fn is_lobed_at(&self, along: f64) -> bool {
+        self.lobed.is_some_and(|[from, to]| along > from - LOBED_WITHIN && along < to + LOBED_WITHIN)
     }
 
     /// Length of the polyline, mm.

@@ -208,7 +208,7 @@ impl Model {
 
     /// The centreline of a run, where the scene holds it.
     pub fn guide(&self, name: &str) -> Option<Guide> {
-        self.scene.run(name).and_then(|run| Guide::new(&run.centreline, run.outer_diameter))
+        self.scene.run(name).and_then(Guide::of)
     }
 
     /// Where the axes start, and their length, mm.

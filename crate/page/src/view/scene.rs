@@ -94,6 +94,9 @@ pub struct Run {
     pub outer_diameter: f64,
     /// Bore.
     pub bore: f64,
+    /// Arc lengths between which the skin has lobes.
+    #[serde(default)]
+    pub lobed: Option<[f64; 2]>,
     /// Points of the centreline, end to end.
     pub centreline: Vec<[f64; 3]>,
     /// Apexes of the route.

@@ -4,13 +4,11 @@ use tubewright_core::layout::Vec3;
 
 use super::guide::{Guide, Hint};
 
-/// Without a centreline: faces that meet at less than this are one smooth surface (40 degrees, cosine).
+/// Without a centreline, and where there are lobes: faces that meet at less than this are one smooth surface (40 degrees, cosine).
 const CREASE: f32 = 0.766;
-/// With one: faces whose profile differs by less than this are one band of the tube (9 degrees, cosine). It tells a
+/// Else: faces whose profile differs by less than this are one band of the tube (9 degrees, cosine). It tells a
 /// 15 degree lead-in from the cylinder, which no angle between neighbouring facets can on a thin, coarse tube.
 const BAND: f32 = 0.988;
-/// From one vertex of a ring to the next a round body's radius changes less than this, mm.
-const ROUND: f32 = 0.008;
 /// Largest coordinate that is drawn, mm.
 const LARGEST: f32 = 1e7;
 
@@ -73,13 +71,17 @@ pub fn skin(positions: &[f32], indices: &[u32], guide: Option<&Guide>) -> Skin {
         .filter_map(|corners| Face::new(*corners, &points, places.as_deref()))
         .collect();
     let around = Around::new(points.len(), &faces);
-    let limit = if places.is_some() { BAND } else { CREASE };
-    let mut skin = Skin { lobed: places.as_deref().is_some_and(has_lobes), ..Skin::default() };
+    let mut skin = Skin { lobed: guide.is_some_and(Guide::is_lobed), ..Skin::default() };
     let mut corners = vec![0u32; faces.len() * 3];
     let mut kinds: Vec<[f32; 3]> = Vec::new();
     let mut slopes: Vec<[f32; 3]> = Vec::new();
     for (point, position) in points.iter().enumerate() {
         let first = skin.points.len();
+        let limit = match (&places, guide) {
+            // Lobes come and go in slopes of their own, which are no rims.
+            (Some(places), Some(guide)) if !guide.is_lobed_at(places[point].station.along.into()) => BAND,
+            _ => CREASE,
+        };
         kinds.clear();
         slopes.clear();
         for corner in around.corners(point) {
@@ -181,19 +183,6 @@ fn places(points: &[[f32; 3]], guide: &Guide) -> Vec<Known> {
             Known { radial: small(place.radial), tangent: small(place.tangent), station }
         })
         .collect()
-}
-
-/// Whether the radius goes up and down round the rings. Meshes go ring by ring, so a point and the next are mostly on
-/// one; between rings the place along the tube tells them apart.
-fn has_lobes(places: &[Known]) -> bool {
-    let pairs = || places.windows(2).map(|pair| (pair[0].station, pair[1].station));
-    let on_one_ring = pairs().filter(|(a, b)| (a.along - b.along).abs() < 0.02 && (a.radius - b.radius).abs() < 1.0);
-    let (mut all, mut uneven) = (0usize, 0usize);
-    for (a, b) in on_one_ring {
-        all += 1;
-        uneven += usize::from((a.radius - b.radius).abs() > ROUND);
-    }
-    uneven * 20 > all
 }
 
 /// For each point, the corners of faces that are there.

@@ -36,8 +36,8 @@ fn demo_tubes_are_round_with_their_rims_and_nothing_else_drawn() {
     for (label, design) in demos() {
         let scene = Scene::read(&engine::scene(&design).unwrap()).unwrap();
         for run in scene.runs.iter().filter(|run| run.made) {
-            let guide = Guide::new(&run.centreline, run.outer_diameter).unwrap();
-            for deviation in [0.01, 0.05] {
+            let guide = Guide::of(run).unwrap();
+            for deviation in [0.01, 0.02, 0.05, 0.2] {
                 let mesh = engine::tube_mesh(&design, &run.name, deviation).unwrap();
                 assert_eq!(fault(&mesh.positions, &mesh.indices), None);
                 let skin = skin(&mesh.positions, &mesh.indices, Some(&guide));
@@ -73,7 +73,7 @@ fn the_outline_starts_at_the_lead_in_and_runs_at_the_skin() {
             let ends = &told["runs"][place]["ends"];
             let number = |key: &str| ends[key].as_f64().unwrap();
             let inset = number("chamfer_length") * libm::tan(number("chamfer_deg").to_radians());
-            let guide = Guide::new(&run.centreline, run.outer_diameter).unwrap();
+            let guide = Guide::of(run).unwrap();
             let mesh = engine::tube_mesh(&design, &run.name, 0.02).unwrap();
             let skin = skin(&mesh.positions, &mesh.indices, Some(&guide));
             let lobes = told["runs"][place]["dress"]["lobes"].as_f64().unwrap_or_default();
