@@ -2,8 +2,12 @@
 //!
 //! An inscribed polygon of n corners on radius r cuts off the sagitta r (1 - cos(pi / n)). With corners pushed out to
 //! keep the area, two thirds of it stick out and one third is cut off; the same holds along an arc. Both add up at the
-//! outside of a bend, so the allowance is shared out between them where that takes the fewest triangles. A wave of half
-//! depth e, of which a triangle spans the phase m, is cut off by e m^2 / 8, and by a quarter of m times what e grows.
+//! outside of a bend, so the allowance is shared out between them where that takes the fewest triangles.
+//!
+//! What a triangle is off is half the second derivatives times the spread of its corners about the point looked at. For a
+//! wave of half depth e that spans the phase m from corner to corner and u from ring to ring, with quads cut along the
+//! wave, it is at most e (m^2 + u^2) / 8: inward at a crest, but outward in a groove, where it adds to what corners stick
+//! out. Where e or the radius changes from ring to ring, a quarter of the phase times that change comes on top.
 
 use super::stretches::Part;
 use super::volume::stretch;
@@ -16,6 +20,8 @@ const FEWEST_AROUND: usize = 16;
 const WIDEST_STEP: f64 = PI / 8.0;
 /// Widest phase of a wave that a triangle spans.
 const WIDEST_PHASE: f64 = PI / 4.0;
+/// A part of more steps is beyond any mesh: no number of steps makes up for so few corners round it.
+const MOST_STEPS: usize = 10_000_000;
 /// An arc that turns less is one step: its volume is out by under one millionth of itself.
 const ONE_STEP: f64 = 2.4e-3;
 
@@ -83,7 +89,7 @@ fn around_for(radius: f64, (half, count): (f64, u32), out: f64) -> usize {
     let mut around = (libm::floor(round.max(wavy)) as usize).max(FEWEST_AROUND);
     loop {
         let ring = RingError::of(radius, half, count, around);
-        if ring.out <= out && ring.cut + ring.wave(half, 0.0) <= out {
+        if ring.worst(0.0, 0.0, [[0.0; 2]; 2]) <= out {
             return around;
         }
         around += 1 + around / 256;
@@ -102,26 +108,65 @@ pub(super) fn push_of_wave(phase: f64) -> f64 {
     if half == 0.0 { 1.0 } else { (half / libm::sin(half)) * (half / libm::sin(half)) }
 }
 
-/// What a ring's corners stick out and its sides cut off, mm.
+/// What a ring's corners stick out and its sides cut off.
 struct RingError {
+    /// What corners of the circle stick out, and what its sides cut off, mm.
     out: f64,
     cut: f64,
+    /// Half depth of the wave, mm, and its factor at corners.
+    half: f64,
+    push: f64,
     /// Phase of the wave between two corners.
     phase: f64,
+    /// Mean radius, mm.
+    mean: f64,
 }
 
 impl RingError {
     fn of(radius: f64, half: f64, count: u32, around: usize) -> Self {
         let phase = 2.0 * PI * f64::from(count) / around as f64;
         let push = push(around);
-        let out = radius * (push - 1.0) + half * (push_of_wave(phase) - 1.0);
-        Self { out, cut: radius * (1.0 - push * libm::cos(PI / around as f64)), phase }
+        Self {
+            out: radius * (push - 1.0),
+            cut: radius * (1.0 - push * libm::cos(PI / around as f64)),
+            half,
+            push: push_of_wave(phase),
+            phase,
+            mean: radius - half,
+        }
     }
 
-    /// What triangles of the wave may be off, mm, where it turns by `turned` along them.
-    fn wave(&self, half: f64, turned: f64) -> f64 {
-        let spanned = self.phase.max(turned);
-        half * push_of_wave(self.phase) * spanned * spanned / 8.0
+    /// What a crest's corners stick out, mm.
+    fn crest(&self) -> f64 {
+        self.out + self.half * (self.push - 1.0)
+    }
+
+    /// What the mean radius makes up for, where the wave's corners enclose less than the wave; see `rings::Outline`.
+    fn made_up(&self, turned: f64) -> f64 {
+        if self.half == 0.0 {
+            return 0.0;
+        }
+        let kept = (2.0 * libm::cos(self.phase) + libm::cos(self.phase.max(turned))) / 3.0;
+        let lack = self.half * self.half * (1.0 - self.push * self.push * kept) / 2.0;
+        (lack / (2.0 * self.mean)).max(0.0)
+    }
+
+    /// Most that the skin is off, mm, either way, where the wave turns by `turned` from ring to ring and changes by `grown`:
+    /// at and between corners, at and between rings. `bend` tells for the latter two by how much the bend alone puts it
+    /// off, least and most.
+    fn worst(&self, turned: f64, grown: f64, bend: [[f64; 2]; 2]) -> f64 {
+        let made_up = self.made_up(turned);
+        let lift = self.half * (self.push - 1.0);
+        let mut worst = 0.0_f64;
+        for (between, around) in [(0.0, self.out), (1.0, -self.cut)] {
+            for (along, [least, most]) in [0.0, 1.0].into_iter().zip(bend) {
+                let square = between * self.phase * self.phase + along * turned * turned;
+                let sag = self.half * self.push * square / 8.0;
+                let wave = lift.max(sag - lift) + if square > 0.0 { grown } else { 0.0 };
+                worst = worst.max(around + made_up + most + wave).max(wave - around - least);
+            }
+        }
+        worst
     }
 }
 
@@ -147,8 +192,8 @@ struct PartSteps<'a> {
     part: &'a Part,
     ring: RingError,
     radius: f64,
-    /// Half depth of its wave at most, mm, what that changes by along the part, and the wave's whole turn.
-    wave: (f64, f64, f64),
+    /// What changes of its wave along the part, mm, and the wave's whole turn.
+    wave: [f64; 2],
     allowed: f64,
     /// A number of steps that is not too large.
     guess: usize,
@@ -157,18 +202,20 @@ struct PartSteps<'a> {
 impl<'a> PartSteps<'a> {
     fn of(part: &'a Part, skin: &Skin<'_>, allowed: f64, around: usize) -> Self {
         let radius = skin.section.largest_between(part.from, part.to);
-        let wave = skin.lobes.map_or((0.0, 0.0, 0.0), |lobes| {
-            let [from, to] = [part.from, part.to].map(|s| lobes.half.radius(s));
-            let turn = f64::from(lobes.count) * lobes.twist.abs() * part.length();
-            (lobes.half.largest_between(part.from, part.to), (to - from).abs(), turn)
+        let half = skin.lobes.map_or(0.0, |lobes| lobes.half.largest_between(part.from, part.to));
+        let wave = skin.lobes.filter(|_| half > 0.0).map_or([0.0; 2], |lobes| {
+            let change = |section: &Section| (section.radius(part.to) - section.radius(part.from)).abs();
+            // A corner that moves out from ring to ring moves along its ray, so a flank moves with it, though its phase stays.
+            let slid = half / (radius - 2.0 * half).max(half) * change(skin.section);
+            [change(&lobes.half) + slid, f64::from(lobes.count) * lobes.twist.abs() * part.length()]
         });
-        let count = if wave.0 > 0.0 { skin.lobes.map_or(0, |lobes| lobes.count) } else { 0 };
-        let ring = RingError::of(radius, wave.0, count, around);
-        let left = (allowed - ring.out).max(1e-9);
+        let count = if half > 0.0 { skin.lobes.map_or(0, |lobes| lobes.count) } else { 0 };
+        let ring = RingError::of(radius, half, count, around);
+        let left = (allowed - ring.crest()).max(1e-9);
         let bent =
             if part.bend > 0.0 { part.turn() * ((1.0 / part.bend + radius) / (12.0 * left)).sqrt() } else { 0.0 };
         let twisted =
-            if wave.0 > 0.0 { wave.2 * (wave.0 / (8.0 * allowed)).sqrt().max(1.0 / WIDEST_PHASE) } else { 0.0 };
+            if half > 0.0 { wave[1] * (half / (8.0 * allowed)).sqrt().max(1.0 / WIDEST_PHASE) } else { 0.0 };
         let guess =
             (libm::floor(bent.max(twisted)) as usize).max(libm::ceil(part.turn() / WIDEST_STEP) as usize).max(1);
         Self { part, ring, radius, wave, allowed, guess }
@@ -184,23 +231,22 @@ impl<'a> PartSteps<'a> {
     }
 
     fn holds(&self, steps: usize, in_stretch: usize) -> bool {
-        let (half, change, turn) = self.wave;
+        let [change, turn] = self.wave;
         let turned = turn / steps as f64;
         let grown = change / steps as f64 * self.ring.phase.max(turned) / 4.0;
-        let wave = self.ring.wave(half, turned) + grown;
-        let cut = self.ring.cut + wave;
+        if turned > WIDEST_PHASE {
+            return false;
+        }
         if self.part.bend == 0.0 {
-            return steps > 10_000_000 || (cut <= self.allowed && (half == 0.0 || turned <= WIDEST_PHASE));
+            return steps > MOST_STEPS || self.ring.worst(turned, grown, [[0.0; 2]; 2]) <= self.allowed;
         }
         let bend = 1.0 / self.part.bend;
-        let out = self.ring.out;
-        let (outside, inside) = (bend + self.radius, bend - self.radius);
+        let (outside, inside) = (bend + self.radius + self.ring.crest(), bend - self.radius);
         let step = self.part.turn() / steps as f64;
         let stretch = stretch(in_stretch, step);
-        let corner = out + (outside + out) * (stretch - 1.0);
-        let first = 1.0 - 0.5 * (1.0 + stretch * stretch + 2.0 * stretch * libm::cos(step)).sqrt();
-        let cut_in_bend = cut + outside * first;
-        let bulge_inside = out.max(wave) + inside * first.max(0.0);
-        corner <= self.allowed && cut_in_bend <= self.allowed && bulge_inside <= self.allowed
+        let first = (1.0 - 0.5 * (1.0 + stretch * stretch + 2.0 * stretch * libm::cos(step)).sqrt()).max(0.0);
+        let rings = [-inside * (stretch - 1.0), outside * (stretch - 1.0)];
+        let middles = [-outside * first, inside * first];
+        steps > MOST_STEPS || self.ring.worst(turned, grown, [rings, middles]) <= self.allowed
     }
 }

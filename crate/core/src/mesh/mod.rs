@@ -36,8 +36,9 @@ pub struct Mesh {
 /// Most triangles of one run's mesh: above it, the deviation asked for is too fine for the tube's length.
 const MOST_TRIANGLES: usize = 8_000_000;
 
-/// Share of what is allowed that a wavy skin may use by the formula: the rest is for what bends and waves do to each other.
-const WAVY: f64 = 0.9;
+/// Share of what is allowed that a wavy skin may use by the formulas, which hold to the second order: the rest is for the
+/// third, and for flanks that lean.
+const WAVY: f64 = 0.95;
 
 /// The mesh of a run of that profile along its centreline. No point of it is farther than `deviation` mm (0.001 to 1)
 /// from the exact skin, nor the skin from it.
