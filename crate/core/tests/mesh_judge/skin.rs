@@ -104,15 +104,17 @@ impl<'a> Skin<'a> {
 
     /// The larger of `farthest` and how far a point is from the skin at most, mm, from a foot near its own on.
     fn farther(&self, farthest: f64, point: &Vec3, first: usize) -> f64 {
-        // Downhill over the feet: where bends change from plane to plane, Newton's steps would go to and fro.
-        let square = |index: usize| (self.feet[index].point - point).norm_squared();
-        let (mut nearest, mut step) = (first, 2 * SORTED);
-        while step > 0 {
-            let beside = [nearest.saturating_sub(step), (nearest + step).min(self.feet.len() - 1)];
-            match beside.into_iter().min_by(|a, b| square(*a).total_cmp(&square(*b))) {
-                Some(next) if square(next) < square(nearest) => nearest = next,
-                _ => step /= 2,
+        let mut nearest = first;
+        for _ in 0..8 {
+            let foot = &self.feet[nearest];
+            let off = point - foot.point;
+            let along = off.dot(&foot.tangent) / (1.0 - off.dot(&foot.bend));
+            let next = self.at(foot.s + along);
+            if next.abs_diff(nearest) <= 1 {
+                nearest = next;
+                break;
             }
+            nearest = next;
         }
         let foot = &self.feet[nearest];
         let off = point - foot.point;
@@ -129,13 +131,18 @@ impl<'a> Skin<'a> {
             return farthest;
         }
         let mut distance = self.skins(s, radius, angle, lean);
-        if s < 1e-4 || s > self.length - 1e-4 {
-            // On an end face, between the skins' edges.
-            let beyond = (self.profile.bore.radius(s) - radius).max(radius - self.profile.outer.radius(s)).max(0.0);
-            let past = s.min(0.0).abs() + (s - self.length).max(0.0);
-            distance = distance.min(libm::hypot(past, beyond));
+        // On the end faces, between the skins' edges.
+        for end in [0.0, self.length] {
+            let beyond = (self.profile.bore.radius(end) - radius).max(radius - self.profile.outer.radius(end)).max(0.0);
+            distance = distance.min(libm::hypot(s - end, beyond));
         }
         farthest.max(distance)
+    }
+
+    /// The foot nearest to an arc length.
+    fn at(&self, s: f64) -> usize {
+        let next = self.feet.partition_point(|foot| foot.s < s).clamp(1, self.feet.len() - 1);
+        if s - self.feet[next - 1].s < self.feet[next].s - s { next - 1 } else { next }
     }
 
     /// Distance from the nearer of the skins' points above and around a foot.
