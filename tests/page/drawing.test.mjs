@@ -91,6 +91,8 @@ function told({ run, design, stated }) {
     size_z: () => run.bounds_mm.max[2] - run.bounds_mm.min[2],
     outer_diameter: () => stated.tube.outer_diameter, bore: () => stated.tube.bore, wall: () => (stated.tube.outer_diameter - stated.tube.bore) / 2,
     chamfer_deg: () => own.ends.chamfer_deg, chamfer_length: () => own.ends.chamfer_length, edge_break: () => own.ends.edge_break,
+    // The mark vanishes in the mouth when the tube is home, so it is as far from the end as the tube goes in.
+    seat_mark: (row) => fitting([own.from, own.to][row]).socket_depth + own.ends.trim,
     trim: () => own.ends.trim, socket_depth: (row) => fitting([own.from, own.to][row]).socket_depth,
     coil_radius: (row) => coilOf(row).radius, coil_end_radius: (row) => coilOf(row).end_radius ?? coilOf(row).radius,
     coil_pitch: (row) => coilOf(row).pitch, coil_turns: (row) => coilOf(row).turns, coil_start: (row) => coilOf(row).start_deg,
@@ -165,7 +167,7 @@ test("a dimension line is as long as its number, and shorter where it is underli
   let [seen, short] = [0, 0];
   for (const { svg, run } of RUNS) {
     const scale = 1 / Number(/data-scale="1:(\d+)"/.exec(svg)[1]);
-    for (const group of groups(svg, "leg")) {
+    for (const group of [...groups(svg, "leg"), ...groups(svg, "seat")]) {
       const [number] = numbersOf(group);
       const arrows = [...group.matchAll(/<path fill="#000" stroke="none" d="([^"]*)"/g)].map((found) => points(found[1])[0]);
       const long = distance(arrows[0], arrows[1]);
@@ -179,6 +181,30 @@ test("a dimension line is as long as its number, and shorter where it is underli
     }
   }
   assert.ok(seen > 20 && short > 5, `${seen} in true length, ${short} foreshortened`);
+});
+
+test("an arc is as wide as the angle that stands on it", () => {
+  let seen = 0;
+  for (const { svg, run } of RUNS) {
+    for (const group of groups(svg, "bend")) {
+      const path = /<path class="angle"[^>]* d="([^"]*)"/.exec(group)?.[1];
+      if (!path) continue;
+      const [from, ...rest] = points(path);
+      const to = rest.at(-1);
+      // Three points of the arc give its centre, and that the angle.
+      const on = rest[Math.floor(rest.length / 2) - 1];
+      const [a, b, c] = [from, on, to].map(([x, y]) => [x - from[0], y - from[1]]);
+      const twice = 2 * (b[0] * c[1] - b[1] * c[0]);
+      const centre = [(c[1] * (b[0] ** 2 + b[1] ** 2) - b[1] * (c[0] ** 2 + c[1] ** 2)) / twice, (b[0] * (c[0] ** 2 + c[1] ** 2) - c[0] * (b[0] ** 2 + b[1] ** 2)) / twice];
+      const ways = [a, c].map(([x, y]) => Math.atan2(y - centre[1], x - centre[0]));
+      const turned = Math.abs(((ways[1] - ways[0]) * 180 / Math.PI + 540) % 360 - 180);
+      const [angle] = numbersOf(group);
+      assert.equal(angle.what, "angle");
+      assert.ok(Math.abs(turned - angle.value) < 0.1, `${run.name}: ${angle.value} is drawn ${turned}`);
+      seen += 1;
+    }
+  }
+  assert.ok(seen >= 8, `${seen} arcs`);
 });
 
 test("each view is as large as the tube", () => {

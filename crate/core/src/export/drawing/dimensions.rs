@@ -3,20 +3,21 @@
 
 use super::super::features::{Feature, Point};
 use super::super::subject::ToldRun;
+use super::angle::arc;
 use super::paper::{Anchor, FIGURES, Paper, Part, Pen, Told, shown, width_of, width_of_parts};
 use super::room::{Patch, Room};
 use super::sheet::Area;
-use super::tables::{MOST_ROWS, chamfer, label, number};
+use super::tables::{Label, MOST_ROWS, chamfer, label, number, seat_marks, with_angle};
 use super::view::{Flat, Placed};
 use crate::centreline::{BendKind, Piece};
 
 /// How much each thing keeps others away.
-const WORDS: u16 = 20;
-const LINE: u16 = 4;
+pub(super) const WORDS: u16 = 20;
+pub(super) const LINE: u16 = 4;
 /// A length that its view shows at least this share of counts as shown true.
-const TRUE: f64 = 0.9999;
+pub(super) const TRUE: f64 = 0.9999;
 /// Height of a line of figures, mm.
-const HIGH: f64 = 3.6;
+pub(super) const HIGH: f64 = 3.6;
 
 /// A view on the sheet with the paper that belongs to it.
 pub(super) struct Field {
@@ -54,7 +55,7 @@ pub(super) fn legs(draft: &mut Draft<'_>, fields: &[Field], points: &[Point]) {
         let Some((field, seen)) = best(fields, share) else { continue };
         let ends = [index, index + 1].map(|at| field.placed.on_sheet(&points[at].at));
         let told = number("leg", Some(index + 1), length);
-        draft.leg(field, ends, told, seen < TRUE);
+        draft.leg("leg", field, ends, told, seen < TRUE);
     }
 }
 
@@ -70,7 +71,29 @@ pub(super) fn bends(draft: &mut Draft<'_>, fields: &[Field], told: &ToldRun<'_>,
         let middle = told.line.at(place_of(told, feature));
         let axis = crate::layout::unit(&middle.tangent.cross(&middle.curvature));
         let Some((field, _)) = best(fields, |field| axis.dot(&field.placed.view.toward).abs()) else { continue };
-        draft.label(field, field.placed.on_sheet(&middle.point), &label(told, feature), "bend");
+        draft.paper.open("class=\"bend\"");
+        let Label { angle, lines } = label(told, feature);
+        let lines = match angle {
+            Some(angle) if arc(draft, field, told, feature, &angle) => lines,
+            // Without an arc the angle stands before the radius.
+            angle => with_angle(lines, angle),
+        };
+        draft.label(field, field.placed.on_sheet(&middle.point), &lines);
+        draft.paper.close();
+    }
+}
+
+/// Draws how far the seating marks are from the tube's end faces, each in the view that shows it from the side.
+pub(super) fn seats(draft: &mut Draft<'_>, fields: &[Field], told: &ToldRun<'_>) {
+    for (end, (s, inside)) in seat_marks(told).into_iter().enumerate().filter_map(|(end, mark)| Some((end, mark?))) {
+        let [face, mark] = [if end == 0 { 0.0 } else { told.line.length }, s].map(|s| told.line.at(s));
+        let share = |field: &Field| {
+            let [x, y] = field.placed.view.flat(&face.tangent);
+            libm::hypot(x, y)
+        };
+        let Some((field, seen)) = best(fields, share) else { continue };
+        let ends = [face, mark].map(|at| field.placed.on_sheet(&at.point));
+        draft.leg("seat", field, ends, number("seat_mark", Some(end), inside), seen < TRUE);
     }
 }
 
@@ -97,7 +120,9 @@ pub(super) fn ends(draft: &mut Draft<'_>, fields: &[Field], told: &ToldRun<'_>) 
     let Some((field, _)) = best(fields, share) else { return };
     let across = crate::layout::unit(&start.tangent.cross(&field.placed.view.toward));
     let radius = told.profile.outer.radius(told.run.ends.chamfer_length / 2.0);
-    draft.label(field, field.placed.on_sheet(&(start.point + across * radius)), &lines, "end");
+    draft.paper.open("class=\"end\"");
+    draft.label(field, field.placed.on_sheet(&(start.point + across * radius)), &lines);
+    draft.paper.close();
 }
 
 /// Draws the numbers of the points, as far as they lie on the view's paper.
@@ -121,7 +146,7 @@ struct Place {
 }
 
 impl Draft<'_> {
-    fn leg(&mut self, field: &Field, [p, q]: [Flat; 2], told: Told, foreshortened: bool) {
+    fn leg(&mut self, class: &str, field: &Field, [p, q]: [Flat; 2], told: Told, foreshortened: bool) {
         let length = libm::hypot(q[0] - p[0], q[1] - p[1]);
         if length < 0.2 {
             return;
@@ -143,7 +168,7 @@ impl Draft<'_> {
         }
         let Some(Place { from, to, words, .. }) = best else { return };
         self.underlined |= foreshortened;
-        self.paper.open("class=\"leg\"");
+        self.paper.open(&format!("class=\"{class}\""));
         for (apex, end) in [(p, from), (q, to)] {
             let out = libm::hypot(end[0] - apex[0], end[1] - apex[1]);
             let across = [(end[0] - apex[0]) / out, (end[1] - apex[1]) / out];
@@ -209,7 +234,7 @@ impl Draft<'_> {
     }
 
     /// Lines of words beside a point, with a leader to it.
-    fn label(&mut self, field: &Field, at: Flat, lines: &[Vec<Part>], class: &str) {
+    fn label(&mut self, field: &Field, at: Flat, lines: &[Vec<Part>]) {
         let wide = lines.iter().map(|parts| width_of_parts(parts, FIGURES)).fold(0.0, f64::max);
         let high = HIGH * lines.len() as f64;
         let mut best: Option<(f64, Patch, Flat)> = None;
@@ -245,7 +270,6 @@ impl Draft<'_> {
             Some((0.0, Patch { middle, half: [wide / 2.0, high / 2.0], way: [1.0, 0.0] }, foot))
         });
         let Some((_, words, foot)) = best else { return };
-        self.paper.open(&format!("class=\"{class}\""));
         self.paper.line(Pen::Thin, at, foot);
         let long = libm::hypot(at[0] - foot[0], at[1] - foot[1]).max(1e-9);
         self.paper.arrow(at, [(at[0] - foot[0]) / long, (at[1] - foot[1]) / long]);
@@ -256,7 +280,6 @@ impl Draft<'_> {
             let base = top + HIGH * (index as f64 + 1.0) - 0.9;
             self.paper.told([left, base], FIGURES, Anchor::Start, 0.0, parts);
         }
-        self.paper.close();
     }
 
     /// A few signs close to a point.
@@ -283,7 +306,7 @@ impl Draft<'_> {
 
 impl Field {
     /// Whether a patch lies on the view's own paper.
-    fn within(&self, patch: &Patch) -> bool {
+    pub fn within(&self, patch: &Patch) -> bool {
         let reach = [0, 1].map(|axis| {
             let [along, aside] = patch.half;
             let [way, turned] = if axis == 0 { [patch.way[0], patch.way[1]] } else { [patch.way[1], patch.way[0]] };

@@ -7,6 +7,7 @@
 //! `data-row` (the bend's row from 1, the leg that ends there from 1, the point from 0, or the end 0 or 1) and
 //! `data-value` (exact; mm or degrees).
 
+mod angle;
 mod blocks;
 mod cover;
 mod dimensions;
@@ -72,6 +73,7 @@ pub fn drawing(told: &ToldRun<'_>) -> String {
     let reach = told.profile.outer.largest() / f64::from(plan.scale);
     let mut draft = Draft { paper: &mut paper, room: &mut room, reach, underlined: false };
     dimensions::legs(&mut draft, &plan.views, &points);
+    dimensions::seats(&mut draft, &plan.views, told);
     dimensions::bends(&mut draft, &plan.views, told, &features);
     dimensions::ends(&mut draft, &plan.views, told);
     dimensions::numbers(&mut draft, &plan.isometric, &points);

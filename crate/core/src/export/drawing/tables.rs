@@ -71,6 +71,7 @@ fn cut(caption: &str, columns: &[(&'static str, f64)], rows: impl Iterator<Item 
 /// How both ends are finished and how deep they sit; `last` is the number of the last point.
 pub(super) fn ends(told: &ToldRun<'_>, last: usize) -> Table {
     let ends = &told.run.ends;
+    let seats = seat_marks(told);
     let rows = [0, 1].map(|end| {
         let cell = |dimension, value: f64| Part::Number(number(dimension, Some(end), value));
         let place = if end == 0 { 0 } else { last };
@@ -82,10 +83,20 @@ pub(super) fn ends(told: &ToldRun<'_>, last: usize) -> Table {
             cell("edge_break", ends.edge_break),
             cell("trim", ends.trim),
             cell("socket_depth", told.fittings[end].socket_depth),
-            Part::words(if ends.seat_mark { "yes" } else { "no" }),
+            seats[end].map_or(Part::words("none"), |(_, inside)| cell("seat_mark", inside)),
         ]
     });
     Table { caption: words::ENDS.to_owned(), columns: words::END_COLUMNS.to_vec(), rows: rows.into(), foot: None }
+}
+
+/// Of each end the arc length of its seating mark's edge, and how far that is from the end's face, mm; none where there is
+/// no room for a mark, or none is wanted.
+pub(super) fn seat_marks(told: &ToldRun<'_>) -> [Option<(f64, f64)>; 2] {
+    let insides = [told.placed.start.inside, told.placed.end.inside];
+    core::array::from_fn(|end| {
+        let s = if end == 0 { insides[end] } else { told.line.length - insides[end] };
+        told.profile.marks.seat[end].then_some((s, insides[end]))
+    })
 }
 
 /// The coils, as they are stated.
@@ -165,8 +176,24 @@ pub(super) fn chamfer(told: &ToldRun<'_>) -> Option<Vec<Vec<Part>>> {
     })
 }
 
-/// What is said beside a bend, a coil or a curve: one line or two.
-pub(super) fn label(told: &ToldRun<'_>, feature: &Feature) -> Vec<Vec<Part>> {
+/// What is said of a bend, a coil or a curve.
+pub(super) struct Label {
+    /// A bend's angle, which stands on its arc where one is drawn.
+    pub angle: Option<Part>,
+    /// What stands beside it: one line or two, the first with its number in front.
+    pub lines: Vec<Vec<Part>>,
+}
+
+/// The lines of a label, with the angle after the number of the bend.
+pub(super) fn with_angle(mut lines: Vec<Vec<Part>>, angle: Option<Part>) -> Vec<Vec<Part>> {
+    if let (Some(angle), Some(first)) = (angle, lines.first_mut()) {
+        first.splice(1..1, [angle, Part::words("  ")]);
+    }
+    lines
+}
+
+/// What is said of a bend, a coil or a curve.
+pub(super) fn label(told: &ToldRun<'_>, feature: &Feature) -> Label {
     let row = Some(feature.row + 1);
     let part = |dimension, value: f64, shown: String| Part::Number(Told { dimension, row, value, shown });
     let name = |kind: &str| Part::words(format!("{}: {kind}", feature.row + 1));
@@ -183,22 +210,19 @@ pub(super) fn label(told: &ToldRun<'_>, feature: &Feature) -> Vec<Vec<Part>> {
             Part::words(format!(" turns, {}, pitch ", coil.hand.word())),
             part("coil_pitch", coil.pitch, shown(coil.pitch)),
         ];
-        return vec![sizes, turns];
+        return Label { angle: None, lines: vec![sizes, turns] };
     }
     if feature.told.kind == BendKind::Curve {
-        return vec![vec![name("curve, tightest R"), part("radius", radius, shown(radius))]];
+        let lines = vec![vec![name("curve, tightest R"), part("radius", radius, shown(radius))]];
+        return Label { angle: None, lines };
     }
     let (angle, rotation) = (degrees(feature.told.angle), degrees(feature.told.rotation));
-    let first = vec![
-        name(""),
-        part("angle", angle, format!("{}°", shown(angle))),
-        Part::words("  "),
-        part("radius", radius, format!("R{}", shown(radius))),
-    ];
+    let first = vec![name(""), part("radius", radius, format!("R{}", shown(radius)))];
+    let angle = Some(part("angle", angle, format!("{}°", shown(angle))));
     if feature.row == 0 {
-        return vec![first];
+        return Label { angle, lines: vec![first] };
     }
     let sign = if rotation > 0.0 { "+" } else { "" };
     let second = vec![Part::words("rotate "), part("rotation", rotation, format!("{sign}{}°", shown(rotation)))];
-    vec![first, second]
+    Label { angle, lines: vec![first, second] }
 }

@@ -16,7 +16,7 @@ pub(super) const POINTS: [(&str, f64); 6] =
 
 pub(super) const BEND_TABLE: &str = "Bend table, fed from point 0";
 pub(super) const POINT_TABLE: &str = "Points, in the design's datum";
-pub(super) const ENDS: &str = "Ends";
+pub(super) const ENDS: &str = "Ends; the seat mark by its distance from the end face";
 
 pub(super) const PROJECTION: &str = "Third-angle projection: each view stands on the side that it is seen from.";
 pub(super) const LEGS: &str =
