@@ -2,6 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
+import { newRun } from "../../www/design/fresh.js";
 import { added, moved, removed } from "../../www/design/lists.js";
 import { valueAt, upFrom, withValue } from "../../www/design/pointer.js";
 import { renamed } from "../../www/design/rename.js";
@@ -47,6 +48,18 @@ test("an edit shares what it does not touch and stands for the same things", () 
   assert.equal(valueAt({ "a/b": { "~": 1 } }, "/a~1b/~0"), 1, "RFC 6901 escapes");
   assert.equal(valueAt(before, "/ports/toString"), undefined);
   assert.deepEqual(upFrom("/a/0/b"), ["/a/0/b", "/a/0", "/a", ""]);
+});
+
+test("a new run has a wall that holds, whatever sizes of tube are shipped", () => {
+  const words = { quantity: (key) => ({ key, label: "", unit: "", hint: "", default: 0 }) };
+  const tubes = [[10, 8], [12, 10], [12, 8], [12, 9], [12.7, 9.525]].map(([outer_diameter, bore]) => ({ outer_diameter, bore }));
+  const bores = { 12: 8, 10: 6, 12.7: 9.525, 20: 16, 6: 3 };
+  for (const [outer, bore] of Object.entries(bores)) {
+    const bare = { ...design(), runs: [] };
+    bare.fittings[0].tube_diameter = Number(outer);
+    assert.deepEqual(newRun(bare, words, tubes).tube, { outer_diameter: Number(outer), bore }, outer);
+  }
+  assert.deepEqual(newRun(design(), words, []).tube, { outer_diameter: "", bore: "" }, "no port is free");
 });
 
 test("a new name carries every reference, also when typed through a neighbour's name", () => {

@@ -79,14 +79,13 @@ export function newRun(design, words, tubes) {
   const [from, to] = free.length >= 2 ? [free[0].name, free[1].name] : [free[0]?.name ?? "", ""];
   const fitting = design.fittings.find((one) => one.name === free[0]?.fitting);
   const last = design.runs.at(-1);
-  const fits = tubes.find((tube) => tube.outer_diameter === fitting?.tube_diameter);
-  const tube = last && last.tube.outer_diameter === fitting?.tube_diameter ? last.tube : fits;
-  const outer = tube?.outer_diameter ?? fitting?.tube_diameter ?? "";
+  const outer = fitting?.tube_diameter ?? "";
+  const tube = last && last.tube.outer_diameter === outer ? last.tube : { outer_diameter: outer, bore: usualBore(outer, tubes) };
   return {
     name: freshName(design.runs, from && to ? `${from} to ${to}` : "run"),
     from,
     to,
-    tube: { outer_diameter: outer, bore: tube?.bore ?? "" },
+    tube: { ...tube },
     // Twice the outer diameter is the usual bend radius of printed tube; common practice, no source.
     bend_radius: typeof outer === "number" ? 2 * outer : "",
     fit_bends: words.quantity("/runs/*/fit_bends").default === true,
@@ -94,6 +93,21 @@ export function newRun(design, words, tubes) {
     dress: null,
     ends: usualEnds(words),
   };
+}
+
+/**
+ * The bore of the shipped size of an outer diameter with the thickest wall, or one that leaves the usual wall where all
+ * shipped ones are thinner than printed tube should be under pressure.
+ * @param {Typed} outer
+ * @param {TubeSize[]} tubes
+ * @returns {Typed}
+ */
+function usualBore(outer, tubes) {
+  if (typeof outer !== "number") return "";
+  const bores = tubes.filter((tube) => tube.outer_diameter === outer).map((tube) => numberIn(tube.bore) ?? Infinity);
+  const bore = Math.min(...bores);
+  // Walls of 2 mm are usual and 1.5 mm the least under pressure, down to half the tube; common practice, no source.
+  return outer - bore >= 3 ? bore : tidy(Math.max(outer - 4, outer / 2));
 }
 
 /**

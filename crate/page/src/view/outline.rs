@@ -105,7 +105,8 @@ pub fn marks(run: &Run, guide: &Guide, mouths: &[(Vec3, Vec3)]) -> Strokes {
             strokes.circle(Style::new(Ink::Mark, 2.0), &place, tangent, size * run.outer_diameter, false);
         }
     }
-    if let (Some(first), Some(last)) = (run.centreline.first(), run.centreline.last()) {
+    // Straight from end to end a route would say nothing, neither of a coil nor of a link.
+    if let (Some(first), Some(last), false) = (run.centreline.first(), run.centreline.last(), run.corners.is_empty()) {
         let corners = run.corners.iter().copied();
         let route: Vec<Vec3> = std::iter::once(*first).chain(corners).chain([*last]).map(Vec3::from).collect();
         strokes.path(Style::new(Ink::Mark, 1.0).dashed().on_top(), &route);
