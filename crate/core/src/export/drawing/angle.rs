@@ -3,7 +3,8 @@
 
 use super::super::features::Feature;
 use super::super::subject::ToldRun;
-use super::dimensions::{Draft, Field, HIGH, LINE, TRUE, WORDS};
+use super::dimensions::{Draft, HIGH, LINE, TRUE, WORDS};
+use super::field::Field;
 use super::paper::{Anchor, FIGURES, Part, Pen, width_of_parts};
 use super::room::Patch;
 use super::view::Flat;

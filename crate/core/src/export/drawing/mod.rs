@@ -11,6 +11,7 @@ mod angle;
 mod blocks;
 mod cover;
 mod dimensions;
+mod field;
 mod graze;
 mod paper;
 mod plan;
@@ -25,7 +26,8 @@ mod words;
 
 use super::subject::ToldRun;
 use blocks::BAR;
-use dimensions::{Draft, axes, ratio, scale_words};
+use dimensions::Draft;
+use field::{axes, ratio, scale_words};
 use paper::{Anchor, FIGURES, LARGE, Paper, Part, Pen, width_of};
 use plan::Plan;
 use room::{Patch, Room};

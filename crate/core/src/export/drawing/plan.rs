@@ -3,12 +3,12 @@
 use super::super::features::{Feature, Point};
 use super::super::subject::ToldRun;
 use super::blocks::{NOTES, TITLE};
-use super::dimensions::Field;
+use super::field::{Field, ratio};
 use super::sheet::{Area, Sheet, placed, sheets};
 use super::table::Table;
+use super::tables;
 use super::trace::Trace;
 use super::view::{Flat, Placed, Range, View, front, isometric, side, top};
-use super::{dimensions::ratio, tables};
 
 /// Room round the views for dimensions: as it should be, and the least, which is taken rather than a larger sheet.
 const GAPS: [Gaps; 2] = [Gaps { round: 18.0, between: 28.0 }, Gaps { round: 13.5, between: 23.0 }];
