@@ -214,8 +214,7 @@ impl<'a> PartSteps<'a> {
         let left = (allowed - ring.crest()).max(1e-9);
         let bent =
             if part.bend > 0.0 { part.turn() * ((1.0 / part.bend + radius) / (12.0 * left)).sqrt() } else { 0.0 };
-        let twisted =
-            if half > 0.0 { wave[1] * (half / (8.0 * allowed)).sqrt().max(1.0 / WIDEST_PHASE) } else { 0.0 };
+        let twisted = if half > 0.0 { wave[1] * (half / (8.0 * allowed)).sqrt().max(1.0 / WIDEST_PHASE) } else { 0.0 };
         let guess =
             (libm::floor(bent.max(twisted)) as usize).max(libm::ceil(part.turn() / WIDEST_STEP) as usize).max(1);
         Self { part, ring, radius, wave, allowed, guess }

@@ -12,6 +12,10 @@ use tubewright_core::tube::{Profile, Section};
 
 /// Way between feet, mm.
 const STEP: f64 = 0.05;
+/// Ways shorter than this from face to face stay on one turn of the tube, mm.
+const SAME_TURN: f64 = 3.0;
+/// Edge of the cells that faces are sorted into, mm.
+const CELL: f64 = 1.5;
 /// Of so many feet one is sorted into the cells; from it steps along the curve lead to a point's own.
 const SORTED: usize = 20;
 
@@ -38,7 +42,8 @@ impl<'a> Skin<'a> {
             for step in 0..=steps {
                 let local = piece.length * step as f64 / steps as f64;
                 let there = piece.at(local);
-                let first = feet.last().map_or(reference_perpendicular(&there.tangent), |foot| carried(foot, &there.tangent));
+                let first =
+                    feet.last().map_or(reference_perpendicular(&there.tangent), |foot| carried(foot, &there.tangent));
                 let first = perpendicular(&there.tangent, &first);
                 let across = [first, there.tangent.cross(&first)];
                 feet.push(Foot {
@@ -57,11 +62,21 @@ impl<'a> Skin<'a> {
 
     /// Largest distance of the mesh from the exact skin, mm: of corners, of points on sides and of points inside faces.
     pub fn farthest_of(&self, mesh: &Mesh) -> f64 {
-        let mut farthest = 0.0_f64;
+        let (mut farthest, mut last) = (0.0_f64, None::<(Vec3, usize)>);
         for [a, b, c] in faces(mesh) {
             let long = (b - a).norm().max((c - a).norm()).max((c - b).norm());
             let parts = ((long / 4.0).ceil() as usize * 4).clamp(4, 24);
-            let Some(first) = self.foot_near(&((a + b + c) / 3.0)) else { return f64::INFINITY };
+            // Faces come in order along a ring, so one near the last looked up lies on the same turn of the tube.
+            let middle = (a + b + c) / 3.0;
+            let near = match last.filter(|(there, _)| (there - middle).norm() < SAME_TURN) {
+                Some(near) => near,
+                None => match self.foot_near(&middle) {
+                    Some(foot) => (middle, foot),
+                    None => return f64::INFINITY,
+                },
+            };
+            last = Some(near);
+            let first = near.1;
             for i in 0..=parts {
                 for j in 0..=parts - i {
                     let (u, v) = (i as f64 / parts as f64, j as f64 / parts as f64);
@@ -75,8 +90,11 @@ impl<'a> Skin<'a> {
     /// Largest distance of points of the exact skin from the mesh, mm; all that is beyond `reach` counts as that far.
     pub fn farthest_from(&self, mesh: &Mesh, reach: f64) -> f64 {
         let faces = faces(mesh);
-        let boxed = faces.iter().enumerate().map(|(index, [a, b, c])| (index as u32, a.inf(b).inf(c), a.sup(b).sup(c)));
-        let near = Near::of(1.5, boxed);
+        let mut boxed = Vec::new();
+        for (index, face) in faces.iter().enumerate() {
+            put_boxes(&mut boxed, index as u32, face);
+        }
+        let near = Near::of(CELL, boxed.into_iter());
         let mut farthest = 0.0_f64;
         for (index, foot) in self.feet.iter().enumerate().step_by(13) {
             for look in 0..16 {
@@ -86,8 +104,13 @@ impl<'a> Skin<'a> {
                 for radius in [self.profile.outer_at(foot.s, angle), self.profile.bore.radius(foot.s)] {
                     let point = foot.point + out * radius;
                     let there = near.about(&point, reach);
-                    let distance =
-                        there.iter().map(|face| to_triangle(&point, &faces[*face as usize])).fold(reach, f64::min);
+                    let mut distance = reach;
+                    for face in there {
+                        distance = distance.min(to_triangle(&point, &faces[face as usize]));
+                        if distance <= farthest {
+                            break;
+                        }
+                    }
                     farthest = farthest.max(distance);
                 }
             }
@@ -126,7 +149,8 @@ impl<'a> Skin<'a> {
         let angle = libm::atan2(across.dot(&foot.across[1]), across.dot(&foot.across[0]));
         let lean = 1.0 - across.dot(&foot.bend);
         // Whatever is near enough straight above needs no closer look.
-        let straight = (self.profile.outer_at(s, angle) - radius).abs().min((self.profile.bore.radius(s) - radius).abs());
+        let straight =
+            (self.profile.outer_at(s, angle) - radius).abs().min((self.profile.bore.radius(s) - radius).abs());
         if straight <= farthest && (0.0..=self.length).contains(&s) {
             return farthest;
         }
@@ -168,6 +192,23 @@ impl<'a> Skin<'a> {
     }
 }
 
+/// Boxes that hold a face: of its parts, where it is long, so that they fill few cells.
+fn put_boxes(boxes: &mut Vec<(u32, Vec3, Vec3)>, index: u32, &[a, b, c]: &[Vec3; 3]) {
+    let (low, high) = (a.inf(&b).inf(&c), a.sup(&b).sup(&c));
+    if (high - low).amax() <= 2.0 * CELL {
+        boxes.push((index, low, high));
+        return;
+    }
+    // Halved across its longest side.
+    let sides = [(a, b, c), (b, c, a), (c, a, b)];
+    let (p, q, apex) = sides.into_iter().fold(sides[0], |longest, side| {
+        if (side.1 - side.0).norm() > (longest.1 - longest.0).norm() { side } else { longest }
+    });
+    let middle = (p + q) / 2.0;
+    put_boxes(boxes, index, &[p, middle, apex]);
+    put_boxes(boxes, index, &[middle, q, apex]);
+}
+
 /// The first direction across a foot, turned the least way that takes the foot's tangent to the next. Projecting it
 /// instead would turn it about the travel by up to a quarter of the square of each step's turn, which adds up.
 fn carried(foot: &Foot, tangent: &Vec3) -> Vec3 {
@@ -177,7 +218,8 @@ fn carried(foot: &Foot, tangent: &Vec3) -> Vec3 {
 
 /// The corners of a mesh's faces.
 fn faces(mesh: &Mesh) -> Vec<[Vec3; 3]> {
-    let corner = |index: u32| Vec3::from_iterator(mesh.positions[index as usize * 3..][..3].iter().map(|x| f64::from(*x)));
+    let corner =
+        |index: u32| Vec3::from_iterator(mesh.positions[index as usize * 3..][..3].iter().map(|x| f64::from(*x)));
     mesh.indices.as_chunks::<3>().0.iter().map(|face| face.map(corner)).collect()
 }
 
