@@ -6,7 +6,7 @@ mod properties;
 use nalgebra::{Rotation3, Unit, Vector3};
 use properties::motion::{Motion, turned_round};
 use properties::{findings, number, point, report, runs, table, told};
-use serde_json::{Value, json};
+use serde_json::Value;
 use tubewright_core::strategies::{Chance, Expect, Generated, KINDS, designs};
 
 const ROUNDS: usize = 8;

@@ -1,4 +1,5 @@
 //! Judges of meshes that know nothing of the mesher: the exact skin, sampled.
+#![allow(dead_code, reason = "each test file uses other parts")]
 
 pub mod near;
 pub mod skin;
