@@ -23,6 +23,7 @@ const DESIGNS = [
   ...JSON.parse(engine.presets()).demos.map((demo) => demo.design),
   through("A", [[0, 0, 0], [100, 0, 0], [100, 80, 0], [100, 80, 60]], 24),
   through("B", [[0, 0, 0], [100, 0, 0], [100, 80, 0], [160, 80, 60], [160, 140, 60]], 24),
+  bare("trimmed", [0, 0, 0], [1, 0, 0], [150, 90, 0], [0, -1, 0], [{ corner: [150, 0, 0] }], { ends: { trim: 4 } }),
   through("C", [[0, 0, 0], [100, 0, 0], [160, 80, 0], [160, 80, 100], [200, 80, 130]], 20),
   through("straight", [[5, 6, 7], [60, 6, 7], [115, 6, 7]], 24),
   through("small", [[0, 0, 0], [50, 0, 0], [50, 0, 45]], 24),
@@ -167,7 +168,7 @@ test("a dimension line is as long as its number, and shorter where it is underli
   let [seen, short] = [0, 0];
   for (const { svg, run } of RUNS) {
     const scale = 1 / Number(/data-scale="1:(\d+)"/.exec(svg)[1]);
-    for (const group of [...groups(svg, "leg"), ...groups(svg, "seat")]) {
+    for (const group of [...groups(svg, "leg"), ...groups(svg, "mark")]) {
       const [number] = numbersOf(group);
       const arrows = [...group.matchAll(/<path fill="#000" stroke="none" d="([^"]*)"/g)].map((found) => points(found[1])[0]);
       const long = distance(arrows[0], arrows[1]);
@@ -181,6 +182,12 @@ test("a dimension line is as long as its number, and shorter where it is underli
     }
   }
   assert.ok(seen > 20 && short > 5, `${seen} in true length, ${short} foreshortened`);
+});
+
+test("the rings at both ends are dimensioned from their faces", () => {
+  const marks = (name) => groups(RUNS.find(({ run }) => run.name === name).svg, "mark").flatMap(numbersOf).map(({ what, row, value }) => `${what} ${row} ${value}`);
+  assert.deepEqual(marks("trimmed").sort(), ["seat_mark 0 14", "seat_mark 1 14", "trim 0 4", "trim 1 4"]);
+  assert.deepEqual(marks("A").sort(), ["seat_mark 0 10", "seat_mark 1 10"]);
 });
 
 test("an arc is as wide as the angle that stands on it", () => {

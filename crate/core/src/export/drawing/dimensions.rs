@@ -77,17 +77,23 @@ pub(super) fn bends(draft: &mut Draft<'_>, fields: &[Field], told: &ToldRun<'_>,
     }
 }
 
-/// Draws how far the seating marks are from the tube's end faces, each in the view that shows it from the side.
-pub(super) fn seats(draft: &mut Draft<'_>, fields: &[Field], told: &ToldRun<'_>) {
-    for (end, (s, inside)) in seat_marks(told).into_iter().enumerate().filter_map(|(end, mark)| Some((end, mark?))) {
-        let [face, mark] = [if end == 0 { 0.0 } else { told.line.length }, s].map(|s| told.line.at(s));
+/// Draws how far the rings of the trim and the seating marks are from the tube's end faces, each in the view that shows it
+/// from the side.
+pub(super) fn marks(draft: &mut Draft<'_>, fields: &[Field], told: &ToldRun<'_>) {
+    let trims = told.profile.marks.trim.map(|there| there.then_some(told.run.ends.trim));
+    let both = |what: &'static str, marks: [Option<f64>; 2]| {
+        marks.into_iter().enumerate().filter_map(move |(end, far)| Some((what, end, far?)))
+    };
+    for (what, end, far) in both("trim", trims).chain(both("seat_mark", seat_marks(told))) {
+        let places = if end == 0 { [0.0, far] } else { [told.line.length, told.line.length - far] };
+        let [face, mark] = places.map(|s| told.line.at(s));
         let share = |field: &Field| {
             let [x, y] = field.placed.view.flat(&face.tangent);
             libm::hypot(x, y)
         };
         let Some((field, seen)) = best(fields, share) else { continue };
         let ends = [face, mark].map(|at| field.placed.on_sheet(&at.point));
-        draft.leg("seat", field, ends, number("seat_mark", Some(end), inside), seen < TRUE);
+        draft.leg("mark", field, ends, number(what, Some(end), far), seen < TRUE);
     }
 }
 

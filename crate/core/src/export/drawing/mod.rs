@@ -75,7 +75,7 @@ pub fn drawing(told: &ToldRun<'_>) -> String {
     let reach = told.profile.outer.largest() / f64::from(plan.scale);
     let mut draft = Draft { paper: &mut paper, room: &mut room, reach, underlined: false };
     dimensions::legs(&mut draft, &plan.views, &points);
-    dimensions::seats(&mut draft, &plan.views, told);
+    dimensions::marks(&mut draft, &plan.views, told);
     dimensions::bends(&mut draft, &plan.views, told, &features);
     dimensions::ends(&mut draft, &plan.views, told);
     dimensions::numbers(&mut draft, &plan.isometric, &points);

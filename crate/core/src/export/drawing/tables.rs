@@ -83,20 +83,17 @@ pub(super) fn ends(told: &ToldRun<'_>, last: usize) -> Table {
             cell("edge_break", ends.edge_break),
             cell("trim", ends.trim),
             cell("socket_depth", told.fittings[end].socket_depth),
-            seats[end].map_or(Part::words("none"), |(_, inside)| cell("seat_mark", inside)),
+            seats[end].map_or(Part::words("none"), |inside| cell("seat_mark", inside)),
         ]
     });
     Table { caption: words::ENDS.to_owned(), columns: words::END_COLUMNS.to_vec(), rows: rows.into(), foot: None }
 }
 
-/// Of each end the arc length of its seating mark's edge, and how far that is from the end's face, mm; none where there is
+/// How far each end's seating mark is from its face, to the edge that lies level with the mouth, mm; none where there is
 /// no room for a mark, or none is wanted.
-pub(super) fn seat_marks(told: &ToldRun<'_>) -> [Option<(f64, f64)>; 2] {
+pub(super) fn seat_marks(told: &ToldRun<'_>) -> [Option<f64>; 2] {
     let insides = [told.placed.start.inside, told.placed.end.inside];
-    core::array::from_fn(|end| {
-        let s = if end == 0 { insides[end] } else { told.line.length - insides[end] };
-        told.profile.marks.seat[end].then_some((s, insides[end]))
-    })
+    core::array::from_fn(|end| told.profile.marks.seat[end].then_some(insides[end]))
 }
 
 /// The coils, as they are stated.
