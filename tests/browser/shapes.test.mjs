@@ -141,6 +141,37 @@ test("a spiral is built from a blank design by keyboard, follows its port, and i
   });
 });
 
+test("a smooth curve is put through points of a blank design, without anything against it", async () => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    await page.getByRole("button", { name: "Start from…" }).click();
+    await page.locator(".menu .choice", { hasText: "A blank design" }).click();
+    await page.getByRole("button", { name: "Add a fitting", exact: true }).click();
+    for (const [index, at] of [[0, 0, 0], [150, 40, 60]].entries()) {
+      await page.getByRole("button", { name: "Add a port", exact: true }).click();
+      for (const axis of [0, 1, 2]) await page.locator(`#at-ports-${index}-at-${axis}`).fill(String(at[axis]));
+    }
+    await page.getByRole("button", { name: "Add a run", exact: true }).click();
+    const points = [[10, 0, 60], [70, 20, 110], [140, 40, 110]];
+    for (const [index, at] of points.entries()) {
+      await page.getByRole("button", { name: "Add a point", exact: true }).click();
+      for (const axis of [0, 1, 2]) await page.locator(`#at-runs-0-route-${index}-through-${axis}`).fill(String(at[axis]));
+    }
+    await settled(page);
+    assert.deepEqual((await keptDesign(page)).runs[0].route, points.map((through) => ({ through })));
+    assert.equal(await page.locator("#result .note.stop, #result .note.mend, #result .note.care").count(), 0, await page.locator("#result").innerText());
+    const before = await lengthOf(page);
+    // The curve is longer than the straights from seat to seat over its points are, less what the stops take of both ends.
+    const way = [[0, 0, 0], ...points, [150, 40, 60]];
+    const straights = way.slice(1).reduce((sum, at, index) => sum + Math.hypot(...at.map((part, axis) => part - way[index][axis])), 0);
+    assert.ok(before > straights - 40 && before < 1.3 * straights, `${before} mm for ${straights} mm`);
+    await page.locator("#at-ports-1-at-0").fill("170");
+    await settled(page);
+    assert.ok(await lengthOf(page) > before, "the tube follows its port");
+    await shot(page, "curve-typed");
+  });
+});
+
 test("a moved port carries the corners that are tied to it", async () => {
   await its.withPage(async (page) => {
     await settled(page);
