@@ -3,6 +3,7 @@
 
 use proptest::collection::vec;
 use proptest::prelude::*;
+use proptest::test_runner::RngSeed;
 use serde_json::{Value, json};
 use tubewright_core::design::{canonical, parse, problems};
 use tubewright_core::engine;
@@ -117,8 +118,28 @@ fn holds(whole: &Value, part: &Value) -> bool {
     }
 }
 
+/// JSON with nothing left between quotes: a name may hold what a number must not look like.
+fn without_texts(json: &str) -> String {
+    let (mut kept, mut inside, mut escaped) = (String::new(), false, false);
+    for c in json.chars() {
+        match c {
+            '"' if !escaped => inside = !inside,
+            c if !inside => kept.push(c),
+            _ => {}
+        }
+        escaped = inside && c == '\\' && !escaped;
+    }
+    kept
+}
+
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 512, ..ProptestConfig::default() })]
+    // One seed, so that a commit is good or bad and not lucky.
+    #![proptest_config(ProptestConfig {
+        cases: 512,
+        rng_seed: RngSeed::Fixed(20),
+        failure_persistence: None,
+        ..ProptestConfig::default()
+    })]
 
     #[test]
     fn canonical_text_is_a_fixed_point_and_loses_nothing(typed in design()) {
@@ -130,7 +151,8 @@ proptest! {
         prop_assert_eq!(canonical(&again), written.clone());
         let read: Value = serde_json::from_str(&written).unwrap();
         prop_assert!(holds(&read, &typed), "{} from {}", written, text);
-        prop_assert!(!written.contains("-0,") && !written.contains("-0]") && !written.contains(".0,"));
+        let bare = without_texts(&written);
+        prop_assert!(!bare.contains("-0,") && !bare.contains("-0]") && !bare.contains(".0,"), "{}", written);
         let tidy = written.ends_with("}\n") && !written.contains('\t') && !written.contains(" \n");
         prop_assert!(tidy);
     }
