@@ -18,6 +18,7 @@ import { download } from "./result/download.js";
 import { FINENESS } from "./result/files.js";
 import { Papers } from "./result/papers.js";
 import { standing } from "./result/findings.js";
+import { wordsOf } from "./words/errors.js";
 
 /** @import { Design } from "./design/types.js" */
 /** @import { EngineLink } from "./engine/link.js" */
@@ -333,9 +334,4 @@ export class App {
       action: { label: "Show the other tab's", run: () => this.opening.replace(design) },
     });
   }
-}
-
-/** @param {unknown} error */
-function wordsOf(error) {
-  return error instanceof Error ? error.message : String(error);
 }

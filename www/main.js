@@ -7,6 +7,7 @@ import { isDesignShaped } from "./design/shape.js";
 import { readKept } from "./design/keep.js";
 import { EngineLink } from "./engine/link.js";
 import { startTheme } from "./preview/theme.js";
+import { wordsOf } from "./words/errors.js";
 import { readPresets } from "./words/presets.js";
 import { Vocabulary } from "./words/vocabulary.js";
 
@@ -79,6 +80,6 @@ function cannotStart(error) {
   const words = document.createElement("p");
   words.className = "starting";
   words.setAttribute("role", "alert");
-  words.textContent = `Tubewright could not start: ${error instanceof Error ? error.message : error}. Reload the page; if that does not help, a current browser with WebAssembly will. Your kept design is untouched.`;
+  words.textContent = `Tubewright could not start: ${wordsOf(error)}. Reload the page; if that does not help, a current browser with WebAssembly will. Your kept design is untouched.`;
   page.replaceChildren(words);
 }

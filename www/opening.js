@@ -4,6 +4,7 @@ import { keepPrevious } from "./design/keep.js";
 import { blankDesign } from "./design/fresh.js";
 import { readDesignFile } from "./design/open.js";
 import { isDesignShaped } from "./design/shape.js";
+import { wordsOf, wordsWithPlace } from "./words/errors.js";
 
 /** @import { Design } from "./design/types.js" */
 /** @import { App } from "./app.js" */
@@ -92,7 +93,7 @@ export class Opening {
     try {
       await this.#openText(await readDesignFile(file), `“${file.name}”`);
     } catch (error) {
-      this.#refused(error instanceof Error ? error.message : String(error));
+      this.#refused(wordsOf(error));
     }
   }
 
@@ -106,8 +107,7 @@ export class Opening {
       if (!isDesignShaped(design)) throw new Error("it has parts that this page does not know.");
       this.replace(design);
     } catch (error) {
-      const path = error instanceof Error && "path" in error && error.path ? ` (at ${error.path})` : "";
-      this.#refused(`${what} was not opened: ${error instanceof Error ? error.message : error}${path}`);
+      this.#refused(`${what} was not opened: ${wordsWithPlace(error)}`);
     }
   }
 

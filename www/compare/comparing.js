@@ -1,6 +1,7 @@
 // Another design held beside this one: read from a file, never opened in its place.
 
 import { readDesignFile } from "../design/open.js";
+import { wordsOf, wordsWithPlace } from "../words/errors.js";
 
 /** @import { App } from "../app.js" */
 /** @import { Difference } from "../engine/messages.js" */
@@ -41,7 +42,7 @@ export class Comparing {
     try {
       found = JSON.parse(await link.ask("difference", other, text));
     } catch (error) {
-      trouble = error instanceof Error ? error.message : String(error);
+      trouble = wordsOf(error);
     }
     if (store.design !== design || this.#text !== other) return;
     [this.difference, this.trouble] = [found, trouble];
@@ -66,9 +67,7 @@ export class Comparing {
       await this.refresh();
       this.#app.say("compare", undefined);
     } catch (error) {
-      const path = error instanceof Error && "path" in error && error.path ? ` (at ${error.path})` : "";
-      const words = error instanceof Error ? error.message : String(error);
-      this.#app.say("compare", { kind: "trouble", text: `“${file.name}” cannot be compared: ${words}${path} Your design is as it was.` });
+      this.#app.say("compare", { kind: "trouble", text: `“${file.name}” cannot be compared: ${wordsWithPlace(error)} Your design is as it was.` });
     }
   }
 }

@@ -2,6 +2,7 @@
 // worked on: between two steps the worker looks whether a newer one has come, and leaves the older.
 
 import init, * as engine from "../engine.js";
+import { wordsOf } from "../words/errors.js";
 
 /** @import { Question, Answer } from "./messages.js" */
 
@@ -42,7 +43,7 @@ async function start(module) {
     await init({ module_or_path: module });
     post({ kind: "ready", vocabulary: engine.vocabulary(), presets: engine.presets() });
   } catch (error) {
-    post({ kind: "crash", edition: 0, message: words(error) });
+    post({ kind: "crash", edition: 0, message: wordsOf(error) });
   }
 }
 
@@ -59,8 +60,8 @@ async function work() {
       }
     } catch (error) {
       // A bound that only shows once the tubes are laid, such as their whole length, is refused here.
-      if (isRefusal(error)) post({ kind: "problems", edition: job.edition, problems: [{ path: pathOf(error), message: words(error) }] });
-      else post({ kind: "crash", edition: job.edition, message: words(error) });
+      if (isRefusal(error)) post({ kind: "problems", edition: job.edition, problems: [{ path: pathOf(error), message: wordsOf(error) }] });
+      else post({ kind: "crash", edition: job.edition, message: wordsOf(error) });
     }
   }
   working = false;
@@ -111,7 +112,7 @@ function sendMesh(edition, text, run, deviation) {
     if (!isRefusal(error)) throw error;
     // The report says the run is made, so the view shows its line and the words stand in for the mesh.
     sent.delete(run);
-    post({ kind: "noMesh", edition, run, message: words(error) });
+    post({ kind: "noMesh", edition, run, message: wordsOf(error) });
     return;
   }
   const { positions, indices } = mesh;
@@ -151,8 +152,8 @@ function answered({ id, call, args }) {
     const run = /** @type {(...given: string[]) => string | Uint8Array} */ (calls[call]);
     return { kind: "result", id, value: run(...args) };
   } catch (error) {
-    if (!isRefusal(error)) post({ kind: "crash", edition: -1, message: words(error) });
-    return { kind: "refused", id, message: words(error), path: pathOf(error) };
+    if (!isRefusal(error)) post({ kind: "crash", edition: -1, message: wordsOf(error) });
+    return { kind: "refused", id, message: wordsOf(error), path: pathOf(error) };
   }
 }
 
@@ -167,11 +168,6 @@ function isRefusal(error) {
 /** @param {unknown} error */
 function pathOf(error) {
   return error instanceof Error && "path" in error ? String(error.path) : "";
-}
-
-/** @param {unknown} error */
-function words(error) {
-  return error instanceof Error ? error.message : String(error);
 }
 
 const channel = new MessageChannel();

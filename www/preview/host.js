@@ -1,6 +1,8 @@
 // The solid preview's host: gives the view its arrays, draws only when something changed and at most once a frame,
 // and gets through the loss of the graphics context.
 
+import { wordsOf } from "../words/errors.js";
+
 /** @import { View } from "../engine.js" */
 
 /** @typedef {{ positions: Float32Array, indices: Uint32Array }} Mesh */
@@ -77,7 +79,7 @@ export class Preview {
     try {
       this.#view = make(canvas);
     } catch (error) {
-      this.#onTrouble(`The solid preview needs WebGL2, which this browser does not give (${error instanceof Error ? error.message : error}).`);
+      this.#onTrouble(`The solid preview needs WebGL2, which this browser does not give (${wordsOf(error)}).`);
       return;
     }
     const scene = this.#scene;
@@ -218,7 +220,7 @@ export class Preview {
       return call(this.#view);
     } catch (error) {
       this.#view = undefined;
-      this.#onTrouble(`The solid preview stopped (${error instanceof Error ? error.message : error}), so the drawing is shown.`);
+      this.#onTrouble(`The solid preview stopped (${wordsOf(error)}), so the drawing is shown.`);
       return undefined;
     }
   }

@@ -5,7 +5,7 @@ import { valueAt } from "../design/pointer.js";
 import { kindOf } from "../design/stations.js";
 import { findingBody } from "../form/notes.js";
 import { isBlank } from "../form/sheet.js";
-import { mark, SEVERITY } from "../words/marks.js";
+import { mark, SEVERITY, WORST_FIRST } from "../words/marks.js";
 import { counted } from "../words/numbers.js";
 import { kindWords } from "../words/stations.js";
 
@@ -16,7 +16,6 @@ import { kindWords } from "../words/stations.js";
 // More lines than this bury the first; the rest are marked in the form all the same.
 const MOST_SHOWN = 12;
 const MOST_FOUND = 40;
-const WORST_FIRST = /** @type {const} */ (["stop", "care", "note"]);
 
 /**
  * @param {Sheet} sheet

@@ -1,6 +1,8 @@
 // What is looked at of each run's papers: the drawing, fetched from the engine when it is opened, and from which end and
 // with which sign the bend table is told. The drawing of an overtaken design stays until the next one is there.
 
+import { wordsOf } from "../words/errors.js";
+
 /** @import { App } from "../app.js" */
 
 /**
@@ -82,7 +84,7 @@ export class Papers {
       this.#trouble = "";
     } catch (error) {
       this.#sheet = undefined;
-      this.#trouble = error instanceof Error ? error.message : String(error);
+      this.#trouble = wordsOf(error);
     }
     this.#busy = false;
     this.app.redraw();

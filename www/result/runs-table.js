@@ -1,14 +1,13 @@
 // All runs in one table: where each goes, what it is and comes to, and the worst that is found about it.
 
 import { html, nothing } from "../vendor/lit-html.js";
-import { mark, SEVERITY } from "../words/marks.js";
+import { mark, SEVERITY, WORST_FIRST } from "../words/marks.js";
 import { counted, fixed } from "../words/numbers.js";
 
 /** @import { Report, RunReport } from "../engine/messages.js" */
 /** @import { Sheet } from "../form/sheet.js" */
 
 const FIGURES = [["Length", "mm"], ["Material", "cm³"], ["Coolant", "mL"], ["Mass", "g"]];
-const WORST_FIRST = /** @type {const} */ (["stop", "care", "note"]);
 
 /**
  * @param {Sheet} sheet

@@ -43,3 +43,6 @@ export function sign(line) {
 
 /** How each severity is called on the page. */
 export const SEVERITY = /** @type {const} */ ({ stop: "Stop", care: "Care", note: "Note", mend: "Mend" });
+
+/** What findings are, the worst first. */
+export const WORST_FIRST = /** @type {const} */ (["stop", "care", "note"]);
