@@ -3,7 +3,7 @@
 use super::Chance;
 use super::sheet::{Sheet, Stock, corners_of};
 use super::turns::Turns;
-use super::walk::{Bend, Way, gaps, way};
+use super::walk::{Bend, Way, gaps, some_bends, way};
 use crate::layout::{Vec3, reference_perpendicular, rotate};
 use core::f64::consts::TAU;
 use serde_json::Value;
@@ -51,10 +51,7 @@ pub(super) fn between_corners(chance: &mut Chance) -> Sheet {
     let turns = whole_or_not(chance);
     let coil = if chance.once_in(2) { cone(chance, &stock, turns) } else { Turns::of(chance, &stock, turns) };
     let coil = coil.starting_at(chance.point(50.0));
-    let some = |chance: &mut Chance| -> Vec<Bend> {
-        (0..chance.whole(0, 2)).map(|_| Bend::of(chance.from(5.0, 60.0), chance.roll())).collect()
-    };
-    let (before, after) = (some(chance), some(chance));
+    let (before, after) = (some_bends(chance, [0, 2], [5.0, 60.0]), some_bends(chance, [0, 2], [5.0, 60.0]));
     between(chance, &stock, &coil, [&before, &after])
 }
 
@@ -73,7 +70,7 @@ pub(super) fn two(chance: &mut Chance) -> Sheet {
 }
 
 /// A coil between ports that are reached over bends, all of it exactly tangent: its length is known.
-fn between(chance: &mut Chance, stock: &Stock, coil: &Turns, bends: [&[Bend]; 2]) -> Sheet {
+pub(super) fn between(chance: &mut Chance, stock: &Stock, coil: &Turns, bends: [&[Bend]; 2]) -> Sheet {
     let ways = [false, true].map(|end| {
         let bends = bends[usize::from(end)];
         let gaps = gaps(chance, bends.len(), 20.0);

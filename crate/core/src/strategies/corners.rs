@@ -2,7 +2,7 @@
 
 use super::Chance;
 use super::sheet::{Sheet, Stock};
-use super::walk::{Bend, gaps, walk, walk_anywhere};
+use super::walk::{Bend, any_walk, gaps, walk, walk_anywhere};
 use crate::layout::Vec3;
 
 /// Corners that hardly turn, from a millionth of a degree, among some that do.
@@ -77,10 +77,7 @@ pub(super) fn long(chance: &mut Chance) -> Sheet {
 pub(super) fn many(chance: &mut Chance) -> Sheet {
     let stock = Stock::usual(chance);
     let most = chance.pick(&[5.0, 20.0, 90.0]);
-    let bends: Vec<Bend> =
-        (0..chance.whole(20, 200)).map(|_| Bend::of(chance.from(0.5, most), chance.roll())).collect();
-    let gaps = gaps(chance, bends.len(), 10.0);
-    walk_anywhere(chance, &stock, &bends, &gaps)
+    any_walk(chance, &stock, [20, 200], [0.5, most], 10.0)
 }
 
 /// A first, a last, or both end corners that are not on their port's axis: the engine must find the bend that joins.

@@ -1,12 +1,10 @@
 //! Bodies that are not the plain tube: thicker, tapered, lobed, twisted.
 
 use super::Chance;
-use super::coils::outwards;
-use super::curves;
 use super::sheet::{Sheet, Stock};
 use super::turns::Turns;
-use super::walk::{Bend, gaps, walk_anywhere};
-use core::f64::consts::TAU;
+use super::walk::{any_walk, walk_anywhere};
+use super::{coils, curves};
 use serde_json::json;
 
 /// Round bodies that are thicker or thinner than the tube, or taper, on straights and bends.
@@ -24,9 +22,7 @@ pub(super) fn round(chance: &mut Chance) -> Sheet {
     stock.bend = stock.bend.max(0.6 * widest);
     stock.seat_mark = chance.once_in(2);
     stock.dress = Some((dress, widest));
-    let bends: Vec<Bend> = (0..chance.whole(0, 3)).map(|_| Bend::of(chance.from(5.0, 110.0), chance.roll())).collect();
-    let gaps = gaps(chance, bends.len(), 60.0);
-    walk_anywhere(chance, &stock, &bends, &gaps)
+    any_walk(chance, &stock, [0, 3], [5.0, 110.0], 60.0)
 }
 
 /// Lobes along a straight body, twisted or not.
@@ -39,9 +35,7 @@ pub(super) fn straight_lobes(chance: &mut Chance) -> Sheet {
 /// Lobes round bends.
 pub(super) fn lobes_on_bends(chance: &mut Chance) -> Sheet {
     let stock = lobed(chance);
-    let bends: Vec<Bend> = (0..chance.whole(1, 3)).map(|_| Bend::of(chance.from(5.0, 110.0), chance.roll())).collect();
-    let gaps = gaps(chance, bends.len(), 40.0);
-    walk_anywhere(chance, &stock, &bends, &gaps)
+    any_walk(chance, &stock, [1, 3], [5.0, 110.0], 40.0)
 }
 
 /// Lobes along coils and smooth curves.
@@ -57,12 +51,7 @@ pub(super) fn lobes_on_curves(chance: &mut Chance) -> Sheet {
     stock.outer = stock.dress.as_ref().map_or(plain, |(_, widest)| plain.max(*widest));
     let coil = Turns::of(chance, &stock, turns).starting_at(chance.point(50.0));
     stock.outer = plain;
-    let ways = [false, true].map(|end| outwards(&coil, end, &stock, (&[], &[chance.from(0.0, 20.0)])));
-    let ends = [0, 1].map(|end| (ways[end].end, -ways[end].heading));
-    let mut sheet = Sheet::routed(&stock, ends, vec![coil.station(chance)]);
-    sheet.turns(TAU * turns, coil.radius);
-    sheet.lengths = vec![Some(ways[0].length + coil.length() + ways[1].length)];
-    sheet
+    coils::between(chance, &stock, &coil, [&[], &[]])
 }
 
 /// A tube with a lobed body that keeps a wall.

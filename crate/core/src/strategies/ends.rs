@@ -2,7 +2,7 @@
 
 use super::Chance;
 use super::sheet::{Sheet, Stock};
-use super::walk::{Bend, gaps, walk_anywhere};
+use super::walk::any_walk;
 
 /// Trims, chamfers of every angle from blunt to beyond the first bend, edge breaks, and none of them.
 pub(super) fn any_finish(chance: &mut Chance) -> Sheet {
@@ -19,9 +19,7 @@ pub(super) fn any_finish(chance: &mut Chance) -> Sheet {
     if chance.once_in(4) {
         stock.lead = 0.0;
     }
-    let bends: Vec<Bend> = (0..chance.whole(0, 3)).map(|_| Bend::of(chance.from(1.0, 120.0), chance.roll())).collect();
-    let gaps = gaps(chance, bends.len(), 15.0);
-    walk_anywhere(chance, &stock, &bends, &gaps)
+    any_walk(chance, &stock, [0, 3], [1.0, 120.0], 15.0)
 }
 
 /// Trims with their rings and seating marks, in deep and in shallow sockets, on thick walls and on thin ones.
@@ -35,7 +33,5 @@ pub(super) fn marked(chance: &mut Chance) -> Sheet {
     if chance.once_in(3) {
         stock.chamfer_length = 0.0;
     }
-    let bends: Vec<Bend> = (0..chance.whole(0, 3)).map(|_| Bend::of(chance.from(1.0, 120.0), chance.roll())).collect();
-    let gaps = gaps(chance, bends.len(), 15.0);
-    walk_anywhere(chance, &stock, &bends, &gaps)
+    any_walk(chance, &stock, [0, 3], [1.0, 120.0], 15.0)
 }

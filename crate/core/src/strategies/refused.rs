@@ -2,13 +2,13 @@
 
 use super::Chance;
 use super::sheet::{Sheet, Stock};
-use super::walk::{Bend, gaps, walk_anywhere};
+use super::walk::{Bend, gaps, some_bends, walk_anywhere};
 use crate::layout::reference_perpendicular;
 
 /// A leg shorter than its corners' tangent lengths, by a hair or by much.
 pub(super) fn crowded(chance: &mut Chance) -> Sheet {
     let stock = Stock::usual(chance);
-    let bends: Vec<Bend> = (0..chance.whole(2, 4)).map(|_| Bend::of(chance.from(30.0, 120.0), chance.roll())).collect();
+    let bends = some_bends(chance, [2, 4], [30.0, 120.0]);
     let mut gaps = gaps(chance, bends.len(), 20.0);
     let tangents = 2.0 * stock.bend * libm::tan(15f64.to_radians());
     gaps[1] = -chance.scale(1e-3, 0.9 * tangents);

@@ -2,7 +2,7 @@
 
 use super::Chance;
 use super::sheet::{Sheet, Stock};
-use super::walk::{Bend, gaps, walk, walk_anywhere};
+use super::walk::{any_walk, gaps, some_bends, walk};
 
 /// Outer diameters of 4 to 60 mm, walls of 0.4 mm to nearly solid.
 pub(super) fn any_size(chance: &mut Chance) -> Sheet {
@@ -10,16 +10,14 @@ pub(super) fn any_size(chance: &mut Chance) -> Sheet {
     let wall = chance.scale(0.4, 0.48 * outer);
     let times = chance.from(0.55, 4.0);
     let stock = Stock::of(chance, outer, outer - 2.0 * wall, times * outer);
-    let bends: Vec<Bend> = (0..chance.whole(0, 4)).map(|_| Bend::of(chance.from(1.0, 150.0), chance.roll())).collect();
-    let gaps = gaps(chance, bends.len(), 5.0 * outer);
-    walk_anywhere(chance, &stock, &bends, &gaps)
+    any_walk(chance, &stock, [0, 4], [1.0, 150.0], 5.0 * outer)
 }
 
 /// Ten to fifty metres from the datum, where 32-bit coordinates are coarse.
 pub(super) fn far(chance: &mut Chance) -> Sheet {
     let mut stock = Stock::usual(chance);
     stock.bend = stock.bend.max(stock.outer);
-    let bends: Vec<Bend> = (0..chance.whole(1, 3)).map(|_| Bend::of(chance.from(5.0, 120.0), chance.roll())).collect();
+    let bends = some_bends(chance, [1, 3], [5.0, 120.0]);
     let gaps = gaps(chance, bends.len(), 40.0);
     let start = chance.direction() * chance.from(1e4, 5e4);
     let heading = chance.direction();

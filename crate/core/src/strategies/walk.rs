@@ -81,6 +81,18 @@ pub fn walk_anywhere(chance: &mut Chance, stock: &Stock, bends: &[Bend], gaps: &
     walk(stock, start, heading, bends, gaps)
 }
 
+/// A walk anywhere of some number of bends from `counts`, of angles from `degrees`, with gaps up to `most` mm.
+pub fn any_walk(chance: &mut Chance, stock: &Stock, counts: [usize; 2], degrees: [f64; 2], most: f64) -> Sheet {
+    let bends = some_bends(chance, counts, degrees);
+    let gaps = gaps(chance, bends.len(), most);
+    walk_anywhere(chance, stock, &bends, &gaps)
+}
+
+/// Some number of bends from `counts`, of the run's radius, of angles from `degrees` in any plane.
+pub fn some_bends(chance: &mut Chance, [fewest, most]: [usize; 2], [least, widest]: [f64; 2]) -> Vec<Bend> {
+    (0..chance.whole(fewest, most)).map(|_| Bend::of(chance.from(least, widest), chance.roll())).collect()
+}
+
 /// As many gaps as `bends` bends need, each up to `most` mm.
 pub fn gaps(chance: &mut Chance, bends: usize, most: f64) -> Vec<f64> {
     (0..=bends).map(|_| chance.from(0.0, most)).collect()
