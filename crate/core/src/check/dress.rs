@@ -1,14 +1,11 @@
 //! Does a dressed body keep its wall, and is there room for it?
 
-use super::finding::{GEOMETRY, PRACTICE};
+use super::finding::GEOMETRY;
 use super::round::down;
-use super::wall::USUAL_LEAST_WALL;
+use super::wall::{SAME, USUAL_LEAST_WALL, held};
 use super::{Finding, OneRun, PatchStep, Severity, Subject, words};
 use crate::design::{Dress, Printer};
 use crate::distance::Budget;
-
-/// What decimal fractions leave is no difference, mm.
-const SAME: f64 = 1e-9;
 
 /// `dress_wall`: stop below the printer's least wall, care below the usual one. `dress_room` (care): the leads and the
 /// blends leave no body.
@@ -28,13 +25,7 @@ fn wall(run: &OneRun<'_>, dress: &Dress, printer: &Printer) -> Option<Finding> {
     if thinnest >= plain - SAME {
         return None;
     }
-    let (severity, limit, source) = if thinnest < printer.least_wall - SAME {
-        (Severity::Stop, printer.least_wall, "the printer's least wall, as the design states it")
-    } else if thinnest < USUAL_LEAST_WALL - SAME {
-        (Severity::Care, USUAL_LEAST_WALL, PRACTICE)
-    } else {
-        return None;
-    };
+    let (severity, limit, source) = held(thinnest, printer)?;
     let place = if dress.lobes > 0 && dress.depth > 0.0 { "/dress/depth" } else { "/dress" };
     let shallower = |limit: f64| {
         let depth = down(dress.depth - (limit - thinnest));

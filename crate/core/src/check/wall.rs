@@ -14,7 +14,7 @@ const USUAL_TIP: f64 = 1.0;
 /// A chamfer shorter than this no longer leads the end past a ring, so none is proposed, mm; from judgement.
 const SHORTEST_CHAMFER: f64 = 0.5;
 /// What decimal fractions leave is no difference, mm.
-const SAME: f64 = 1e-9;
+pub(super) const SAME: f64 = 1e-9;
 
 /// `thin_wall`: stop below the printer's least wall, care below 1.5 mm. `thin_tip`: stop where nothing is left to
 /// print, care below 1 mm.
@@ -23,15 +23,24 @@ pub(super) fn findings(subject: Subject<'_>, _: &mut Budget) -> Vec<Finding> {
     subject.runs().flat_map(|run| [thin_wall(&run, printer), thin_tip(&run)]).flatten().collect()
 }
 
+/// How bad a wall is, the limit that it misses, mm, and where that comes from; none where it is thick enough.
+pub(super) fn held(wall: f64, printer: &Printer) -> Option<(Severity, f64, &'static str)> {
+    if wall < printer.least_wall - SAME {
+        Some((Severity::Stop, printer.least_wall, "the printer's least wall, as the design states it"))
+    } else if wall < USUAL_LEAST_WALL - SAME {
+        Some((Severity::Care, USUAL_LEAST_WALL, PRACTICE))
+    } else {
+        None
+    }
+}
+
 fn thin_wall(run: &OneRun<'_>, printer: &Printer) -> Option<Finding> {
     let wall = run.run.wall();
-    let (severity, limit, source, what) = if wall < printer.least_wall - SAME {
-        let source = "the printer's least wall, as the design states it";
-        (Severity::Stop, printer.least_wall, source, format!("the printer {}", wording::quoted(&printer.name)))
-    } else if wall < USUAL_LEAST_WALL - SAME {
-        (Severity::Care, USUAL_LEAST_WALL, PRACTICE, "a printed tube under pressure".to_owned())
+    let (severity, limit, source) = held(wall, printer)?;
+    let what = if severity == Severity::Stop {
+        format!("the printer {}", wording::quoted(&printer.name))
     } else {
-        return None;
+        "a printed tube under pressure".to_owned()
     };
     let bore = |wall: f64| down(run.run.tube.outer_diameter - 2.0 * wall);
     let way = |wall: f64| {

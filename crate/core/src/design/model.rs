@@ -353,11 +353,13 @@ impl Run {
     pub fn outer_radius(&self) -> f64 {
         self.tube.outer_diameter / 2.0
     }
+
     /// Half the largest diameter anywhere on it, its dress included, mm: what must clear everything.
     pub fn largest_radius(&self) -> f64 {
         let dressed = self.dress.as_ref().map(|dress| dress.diameters(self.tube.outer_diameter));
         dressed.into_iter().flatten().fold(self.tube.outer_diameter, f64::max) / 2.0
     }
+
     /// Thickness of the plain tube, mm.
     pub fn wall(&self) -> f64 {
         (self.tube.outer_diameter - self.tube.bore) / 2.0

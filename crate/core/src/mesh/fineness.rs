@@ -39,11 +39,7 @@ pub(super) struct Skin<'a> {
 impl Skin<'_> {
     /// Arc lengths where its shape changes its course.
     pub fn breaks(&self) -> Vec<f64> {
-        let waves = self.lobes.iter().flat_map(|lobes| &lobes.half.breaks);
-        let mut breaks: Vec<f64> = self.section.breaks.iter().chain(waves).map(|[at, _]| *at).collect();
-        breaks.sort_by(f64::total_cmp);
-        breaks.dedup();
-        breaks
+        Section::breaks_of([self.section].into_iter().chain(self.lobes.map(|lobes| &lobes.half)))
     }
 }
 

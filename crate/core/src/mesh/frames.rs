@@ -11,6 +11,9 @@ use crate::layout::{Vec3, perpendicular, reference_perpendicular, rotate};
 const TURN: f64 = 0.05;
 /// Fewest such places on a piece, for those that twist more than they turn.
 const FEWEST: usize = 8;
+/// Places nearer to each other than this are one, mm: what rounding leaves between them has a direction by chance alone,
+/// and a reflection in it would turn the frame anywhere.
+const SAME_PLACE: f64 = 1e-9;
 
 /// Two unit directions across the centreline; with the direction of travel they make a right-handed frame.
 pub(super) type Frame = [Vec3; 2];
@@ -83,8 +86,8 @@ fn knots(piece: &Piece, first: Frame) -> Vec<(Sample, Frame)> {
 /// The frame carried from one place of a curve to another near it: reflected in the plane between the two points, then
 /// in the one that brings the tangent home.
 fn reflected(frame: &Frame, from: &Sample, to: &Sample) -> Frame {
-    // TRIAL: a place that is a knot but for rounding.
-    if (to.point - from.point).norm() < 1e-9 {
+    let between = to.point - from.point;
+    if between.norm() < SAME_PLACE {
         let first = perpendicular(&to.tangent, &frame[0]);
         return [first, to.tangent.cross(&first)];
     }
@@ -92,7 +95,6 @@ fn reflected(frame: &Frame, from: &Sample, to: &Sample) -> Frame {
         let square = normal.norm_squared();
         if square > 0.0 { v - normal * (2.0 * normal.dot(v) / square) } else { *v }
     };
-    let between = to.point - from.point;
     let tangent = over(&from.tangent, &between);
     let first = over(&over(&frame[0], &between), &(to.tangent - tangent));
     let first = perpendicular(&to.tangent, &first);

@@ -153,12 +153,8 @@ impl Profile {
 
     /// Where a radius of either skin, or the depth of the grooves, changes its course, in order.
     fn breaks(&self) -> Vec<f64> {
-        let lobes = self.lobes.iter().flat_map(|lobes| &lobes.half.breaks);
-        let mut breaks: Vec<f64> =
-            self.outer.breaks.iter().chain(&self.bore.breaks).chain(lobes).map(|[at, _]| *at).collect();
-        breaks.sort_by(f64::total_cmp);
-        breaks.dedup();
-        breaks
+        let grooves = self.lobes.iter().map(|lobes| &lobes.half);
+        Section::breaks_of([&self.outer, &self.bore].into_iter().chain(grooves))
     }
 
     fn length(&self) -> f64 {

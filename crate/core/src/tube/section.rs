@@ -24,6 +24,15 @@ impl Section {
         Self { breaks }
     }
 
+    /// Arc lengths, mm, at which one of several changes its course, in order.
+    pub fn breaks_of<'a>(sections: impl IntoIterator<Item = &'a Self>) -> Vec<f64> {
+        let mut breaks: Vec<f64> =
+            sections.into_iter().flat_map(|section| &section.breaks).map(|[at, _]| *at).collect();
+        breaks.sort_by(f64::total_cmp);
+        breaks.dedup();
+        breaks
+    }
+
     /// The radius at arc length `s`, mm; the ends' beyond them.
     pub fn radius(&self, s: f64) -> f64 {
         let next = self.breaks.partition_point(|[at, _]| *at <= s).clamp(1, self.breaks.len() - 1);

@@ -42,11 +42,7 @@ pub(super) fn legs(draft: &mut Draft<'_>, fields: &[Field], points: &[Point]) {
     legs.sort_by(|a, b| b.1.total_cmp(&a.1));
     for (index, length) in legs {
         let along = (points[index + 1].at - points[index].at) / length;
-        let share = |field: &Field| {
-            let [x, y] = field.placed.view.flat(&along);
-            libm::hypot(x, y)
-        };
-        let Some((field, seen)) = best(fields, share) else { continue };
+        let Some((field, seen)) = best(fields, |field| field.shows(&along)) else { continue };
         let ends = [index, index + 1].map(|at| field.placed.on_sheet(&points[at].at));
         let told = number("leg", Some(index + 1), length);
         draft.leg("leg", field, ends, told, seen < TRUE);
@@ -87,11 +83,7 @@ pub(super) fn marks(draft: &mut Draft<'_>, fields: &[Field], told: &ToldRun<'_>)
     for (what, end, far) in both("trim", trims).chain(both("seat_mark", seat_marks(told))) {
         let places = if end == 0 { [0.0, far] } else { [told.line.length, told.line.length - far] };
         let [face, mark] = places.map(|s| told.line.at(s));
-        let share = |field: &Field| {
-            let [x, y] = field.placed.view.flat(&face.tangent);
-            libm::hypot(x, y)
-        };
-        let Some((field, seen)) = best(fields, share) else { continue };
+        let Some((field, seen)) = best(fields, |field| field.shows(&face.tangent)) else { continue };
         let ends = [face, mark].map(|at| field.placed.on_sheet(&at.point));
         draft.leg("mark", field, ends, number(what, Some(end), far), seen < TRUE);
     }
@@ -113,11 +105,7 @@ fn place_of(told: &ToldRun<'_>, feature: &Feature) -> f64 {
 pub(super) fn ends(draft: &mut Draft<'_>, fields: &[Field], told: &ToldRun<'_>) {
     let Some(lines) = chamfer(told) else { return };
     let start = told.line.at(told.run.ends.chamfer_length / 2.0);
-    let share = |field: &Field| {
-        let [x, y] = field.placed.view.flat(&start.tangent);
-        libm::hypot(x, y)
-    };
-    let Some((field, _)) = best(fields, share) else { return };
+    let Some((field, _)) = best(fields, |field| field.shows(&start.tangent)) else { return };
     let across = crate::layout::unit(&start.tangent.cross(&field.placed.view.toward));
     let radius = told.profile.outer.radius(told.run.ends.chamfer_length / 2.0);
     draft.paper.open("class=\"end\"");

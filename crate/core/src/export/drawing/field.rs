@@ -5,6 +5,7 @@ use super::paper::{Anchor, FIGURES, Paper, Pen, shown, width_of};
 use super::room::{Patch, Room};
 use super::sheet::Area;
 use super::view::{Flat, Placed};
+use crate::layout::Vec3;
 
 /// A view on the sheet with the paper that belongs to it.
 pub(super) struct Field {
@@ -13,6 +14,12 @@ pub(super) struct Field {
 }
 
 impl Field {
+    /// How much of a length along a unit direction the view shows: 1 is all of it.
+    pub fn shows(&self, direction: &Vec3) -> f64 {
+        let [x, y] = self.placed.view.flat(direction);
+        libm::hypot(x, y)
+    }
+
     /// Whether a patch lies on the view's own paper.
     pub fn within(&self, patch: &Patch) -> bool {
         let reach = [0, 1].map(|axis| {
