@@ -20,8 +20,6 @@ const MOST: usize = 50_000;
 
 /// Rounds of the polish.
 const ROUNDS: usize = 40;
-/// The polish has left its cell for good when it has moved the line by more; that root has a cell of its own.
-const AWAY: f64 = 1e9;
 /// Misses for each radius of reach that the equations do away with.
 const NEAR: f64 = 1e-10;
 /// So near to a half turn the last arc is both, more and less.
@@ -55,13 +53,6 @@ struct Sight {
     side: f64,
 }
 
-/// What the sides of a cell change at most.
-struct Slack {
-    /// How far the line's direction turns, radians, and the first arc's end moves.
-    turned: f64,
-    moved: f64,
-}
-
 /// Hands every start to `solve`, which answers with the length of the best link so far; `best` is that at first.
 pub(super) fn search(problem: &Problem, mut best: f64, mut solve: impl FnMut(Unknowns) -> f64) {
     let half = FIRST.map(|count| PI / f64::from(count));
@@ -75,15 +66,15 @@ pub(super) fn search(problem: &Problem, mut best: f64, mut solve: impl FnMut(Unk
     for _ in 0..MOST {
         let Some(cell) = open.pop() else { return };
         let sight = sight(problem, cell.middle);
-        let Some(slack) = slack(&cell, &sight, best) else { continue };
-        if slack.turned.max(slack.moved) < SMALL {
+        let Some(moved) = slack(&cell, &sight, best) else { continue };
+        if moved < SMALL {
             if let Some(middle) = polished(problem, cell.middle, sight) {
                 best = try_both(problem, middle, best, &mut solve);
             }
             continue;
         }
         // The side that moves the line more is halved.
-        let axis = usize::from(slack.turned.max(slack.moved) > 2.0 * cell.half[0]);
+        let axis = usize::from(moved > 2.0 * cell.half[0]);
         let mut half = cell.half;
         half[axis] /= 2.0;
         for way in [1.0, -1.0] {
@@ -110,9 +101,6 @@ fn try_both(problem: &Problem, middle: [f64; 2], mut best: f64, solve: &mut impl
 
 /// Damped Gauss-Newton on fit and twist; none where it leads to no link.
 fn polished(problem: &Problem, mut at: [f64; 2], mut here: Sight) -> Option<[f64; 2]> {
-    let from = at;
-    let (sin, cos) = libm::sincos(at[0]);
-    let swing = sin.abs().max(1.0 - cos);
     let mut damping = 1e-6;
     let size = |sight: &Sight| sight.fit * sight.fit + sight.twist * sight.twist;
     let enough = NEAR * (1.0 + here.reach);
@@ -127,9 +115,6 @@ fn polished(problem: &Problem, mut at: [f64; 2], mut here: Sight) -> Option<[f64
         let (p, q) = (f[0] * here.fit + c[0] * here.twist, f[1] * here.fit + c[1] * here.twist);
         let whole = a * d - b * b;
         let next = [at[0] - (d * p - b * q) / whole, at[1] - (a * q - b * p) / whole];
-        if (next[0] - from[0]).abs() + (next[1] - from[1]).abs() * swing > AWAY {
-            return None;
-        }
         let there = sight(problem, next);
         if size(&there) < left {
             (at, here) = (next, there);
@@ -192,8 +177,9 @@ fn inward(problem: &Problem, plane: f64) -> Vec3 {
     problem.across[0][0] * cos + problem.across[0][1] * sin
 }
 
-/// What may change over a cell; none where it holds no link shorter than `best`.
-fn slack(cell: &Cell, sight: &Sight, best: f64) -> Option<Slack> {
+/// The most that the sides of a cell turn the line's direction, radians, or move the first arc's end; none where the cell
+/// holds no link shorter than `best`.
+fn slack(cell: &Cell, sight: &Sight, best: f64) -> Option<f64> {
     let [turn, plane] = cell.half;
     let (sin, cos) = libm::sincos(cell.middle[0]);
     // The plane's turn moves the direction by the sine of the first arc, its end by 1 - cos.
@@ -219,7 +205,7 @@ fn slack(cell: &Cell, sight: &Sight, best: f64) -> Option<Slack> {
     }
     // The straight is the way along less the sine of the last arc; none runs backwards.
     let sine = if short { libm::sin(sight.bend) } else { -libm::sin(sight.bend) };
-    (sight.along + turn + reach * turned + turned >= sine).then_some(Slack { turned, moved })
+    (sight.along + turn + reach * turned + turned >= sine).then_some(turned.max(moved))
 }
 
 /// The unknowns of the link whose first arc is given.
