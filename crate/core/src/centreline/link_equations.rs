@@ -163,8 +163,8 @@ impl Problem {
     }
 }
 
-/// The step that lessens the residual most, damped: least squares of the Jacobian with the damping's roots below it, by
-/// Gram and Schmidt's columns. The normal equations would square away what little tells nearly symmetric links apart.
+/// The step that lessens the residual most, damped: least squares of the Jacobian with the damping's roots below it. The
+/// normal equations would square away what little tells nearly symmetric links apart.
 fn damped_step(jacobian: &SMatrix<f64, 6, 5>, residual: &Residual, damping: f64) -> Option<Unknowns> {
     let mut tall = SMatrix::<f64, 11, 5>::zeros();
     let mut rest = SVector::<f64, 11>::zeros();
@@ -173,23 +173,8 @@ fn damped_step(jacobian: &SMatrix<f64, 6, 5>, residual: &Residual, damping: f64)
     for i in 0..5 {
         tall[(6 + i, i)] = (damping * (1e-3 + jacobian.column(i).norm_squared())).sqrt();
     }
-    let mut upper = SMatrix::<f64, 5, 5>::zeros();
-    let mut step = Unknowns::zeros();
-    for i in 0..5 {
-        let size = tall.column(i).norm();
-        if size.is_nan() || size < 1e-150 {
-            return None;
-        }
-        upper[(i, i)] = size;
-        let unit = tall.column(i) / size;
-        for j in i + 1..5 {
-            let share = unit.dot(&tall.column(j));
-            upper[(i, j)] = share;
-            let left = tall.column(j) - unit * share;
-            tall.set_column(j, &left);
-        }
-        step[i] = unit.dot(&rest);
-        rest -= unit * step[i];
-    }
-    upper.solve_upper_triangular_mut(&mut step).then_some(step)
+    let square = tall.qr();
+    square.q_tr_mul(&mut rest);
+    let mut step = rest.fixed_rows::<5>(0).into_owned();
+    square.r().solve_upper_triangular_mut(&mut step).then_some(step)
 }
