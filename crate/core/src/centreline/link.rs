@@ -18,7 +18,7 @@
 //! | at one point, turned by `b` | `2 pi + b` in all, straight `2 R sin(b / 2)` |
 //! | one bend reaches | that bend, straight on its longer side |
 //! | square in space, its own mirror | two equal arcs; one equation for their angle |
-//! | all others | no closed form; `tests/link_search.rs` excludes any shorter |
+//! | all others | no closed form; `tests/link_search.rs` looks for a shorter one |
 
 use super::corners::angle_between;
 use super::link_cells::search;
