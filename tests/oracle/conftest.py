@@ -9,7 +9,7 @@ import pytest
 import sweep
 
 ROOT = Path(__file__).resolve().parents[2]
-COUNT, SEED = 440, 20
+COUNT, SEED = 760, 20
 
 
 @pytest.fixture(scope="session")

@@ -192,7 +192,7 @@ class Skin:
                 found = np.append(peaks[peaks <= end], inside)
                 s, low, high = found, found, found
             elif piece.radius is not None:
-                cuts = np.concatenate([np.linspace(a, b, 401) for a, b in zip(inside, inside[1:])])
+                cuts = np.unique(np.concatenate([np.linspace(a, b, 401) for a, b in zip(inside, inside[1:])]))
                 s, low, high = cuts, np.roll(cuts, 1), np.roll(cuts, -1)
                 low[0], high[-1] = cuts[0], cuts[-1]
             else:
@@ -209,9 +209,9 @@ class Skin:
         for axis in range(3):
             for row, sign in ((0, -1), (1, 1)):
                 values = reach(s, axis, sign)
-                best = int(np.argmax(values))
-                most = values[best]
-                if high[best] - low[best] > 1e-9:
+                most = values.max()
+                # Pieces and marks share their ends: where such a place is the farthest sample, each of its sides is searched.
+                for best in np.flatnonzero((values >= most - 1e-12) & (high - low > 1e-9)):
                     found = minimize_scalar(lambda x: -reach(np.array([x]), axis, sign)[0], bounds=(low[best], high[best]),
                                             method="bounded", options={"xatol": 1e-9})
                     most = max(most, -float(found.fun))
