@@ -3,7 +3,7 @@
 
 use serde::Deserialize;
 
-use crate::design::{Coolant, Material, Printer};
+use crate::design::{Coolant, Material, Printer, Way};
 
 const FITTINGS: &str = include_str!("../../../presets/fittings.json");
 const TUBES: &str = include_str!("../../../presets/tubes.json");
@@ -33,10 +33,8 @@ pub fn all() -> String {
 
 /// The shipped materials.
 pub fn materials() -> Vec<Material> {
-    let rows: Vec<Substance> = rows(MATERIALS);
-    rows.into_iter()
-        .map(|Substance { name, density_g_per_cm3, source }| Material { name, density_g_per_cm3, source })
-        .collect()
+    let rows: Vec<Stuff> = rows(MATERIALS);
+    rows.into_iter().map(Stuff::material).collect()
 }
 
 /// The shipped coolants.
@@ -51,8 +49,63 @@ pub fn coolants() -> Vec<Coolant> {
 pub fn printers() -> Vec<Printer> {
     let rows: Vec<Machine> = rows(PRINTERS);
     rows.into_iter()
-        .map(|Machine { name, build_volume, least_wall, source }| Printer { name, build_volume, least_wall, source })
+        .map(|Machine { name, build_volume, least_wall, tolerance, source }| Printer {
+            name,
+            build_volume,
+            least_wall,
+            tolerance,
+            source,
+        })
         .collect()
+}
+
+/// A material as its file has it; `price` is per litre.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Stuff {
+    name: String,
+    way: String,
+    density_g_per_cm3: f64,
+    glass_c: Option<f64>,
+    semicrystalline: bool,
+    hdt_045_c: Option<f64>,
+    hdt_180_c: Option<f64>,
+    strength_mpa: Option<f64>,
+    modulus_mpa: Option<f64>,
+    elongation_percent: Option<f64>,
+    expansion_um_per_m_k: Option<f64>,
+    water_uptake_percent: Option<f64>,
+    across_layers: Option<f64>,
+    tight_from_mm: Option<f64>,
+    roughness_um: Option<f64>,
+    price_per_l: Option<f64>,
+    cautions: String,
+    source: String,
+}
+
+impl Stuff {
+    fn material(self) -> Material {
+        Material {
+            way: Way::ALL.into_iter().find(|way| way.word() == self.way),
+            name: self.name,
+            density_g_per_cm3: self.density_g_per_cm3,
+            glass_c: self.glass_c,
+            semicrystalline: self.semicrystalline,
+            hdt_045_c: self.hdt_045_c,
+            hdt_180_c: self.hdt_180_c,
+            strength_mpa: self.strength_mpa,
+            modulus_mpa: self.modulus_mpa,
+            elongation_percent: self.elongation_percent,
+            expansion_um_per_m_k: self.expansion_um_per_m_k,
+            water_uptake_percent: self.water_uptake_percent,
+            across_layers: self.across_layers,
+            tight_from_mm: self.tight_from_mm,
+            roughness_um: self.roughness_um,
+            price_per_l: self.price_per_l,
+            cautions: self.cautions,
+            source: self.source,
+        }
+    }
 }
 
 #[derive(Deserialize)]
@@ -69,6 +122,7 @@ struct Machine {
     name: String,
     build_volume: [f64; 3],
     least_wall: f64,
+    tolerance: Option<f64>,
     source: String,
 }
 

@@ -1,10 +1,11 @@
 //! The one way a design is written: every key, in the document's order, numbers as short as they read back the same.
 
+use super::making::{Factors, Material, Printer};
 use super::model::{
-    Coil, Coolant, Coordinate, Design, Dress, Elbow, Ends, Fitting, KeepOut, KeepOutShape, Loop, Material, Port,
-    Printer, Run, Seal, Station,
+    Coil, Coordinate, Design, Dress, Elbow, Ends, Fitting, KeepOut, KeepOutShape, Port, Run, Seal, Station,
 };
 use super::parse::{FORMAT, VERSION};
+use super::working::{Coolant, Loop};
 use super::writer::Writer;
 
 /// The design's canonical text, with a line feed at its end. Parsing it gives the same design; writing that gives the
@@ -24,6 +25,7 @@ pub fn canonical(design: &Design) -> String {
         w.key("process").object(|w| {
             material(w.key("material"), &design.process.material);
             printer(w.key("printer"), &design.process.printer);
+            factors(w.key("factors"), &design.process.factors);
         });
         working(w.key("loop"), &design.working);
     });
@@ -180,8 +182,34 @@ fn keep_out(w: &mut Writer, keep_out: &KeepOut) {
 fn material(w: &mut Writer, material: &Material) {
     w.object(|w| {
         w.text("name", &material.name);
+        match material.way {
+            Some(way) => w.text("way", way.word()),
+            None => w.null("way"),
+        }
         w.number("density_g_per_cm3", material.density_g_per_cm3);
+        w.known("glass_c", material.glass_c);
+        w.flag("semicrystalline", material.semicrystalline);
+        w.known("hdt_045_c", material.hdt_045_c);
+        w.known("hdt_180_c", material.hdt_180_c);
+        w.known("strength_mpa", material.strength_mpa);
+        w.known("modulus_mpa", material.modulus_mpa);
+        w.known("elongation_percent", material.elongation_percent);
+        w.known("expansion_um_per_m_k", material.expansion_um_per_m_k);
+        w.known("water_uptake_percent", material.water_uptake_percent);
+        w.known("across_layers", material.across_layers);
+        w.known("tight_from_mm", material.tight_from_mm);
+        w.known("roughness_um", material.roughness_um);
+        w.known("price_per_l", material.price_per_l);
+        w.text("cautions", &material.cautions);
         w.text("source", &material.source);
+    });
+}
+
+fn factors(w: &mut Writer, factors: &Factors) {
+    w.object(|w| {
+        w.number("warm", factors.warm);
+        w.number("lasting", factors.lasting);
+        w.number("safety", factors.safety);
     });
 }
 
@@ -190,6 +218,7 @@ fn printer(w: &mut Writer, printer: &Printer) {
         w.text("name", &printer.name);
         w.point("build_volume", &printer.build_volume);
         w.number("least_wall", printer.least_wall);
+        w.known("tolerance", printer.tolerance);
         w.text("source", &printer.source);
     });
 }
@@ -206,8 +235,10 @@ fn working(w: &mut Writer, working: &Loop) {
     w.object(|w| {
         w.number("flow_l_per_h", working.flow_l_per_h);
         coolant(w.key("coolant"), &working.coolant);
+        w.number("cold_c", working.cold_c);
         w.number("working_c", working.working_c);
         w.number("fault_c", working.fault_c);
         w.number("pressure_kpa", working.pressure_kpa);
+        w.number("test_kpa", working.test_kpa);
     });
 }

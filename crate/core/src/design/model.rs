@@ -3,6 +3,9 @@
 //! Lengths are millimetres, angles degrees with the suffix `_deg`, in the builder's own right-handed datum, z up.
 //! A value of these types has passed [`super::parse`]: names are unique, references resolve, numbers are finite and in range.
 
+use super::making::Process;
+use super::working::Loop;
+
 /// The one document.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Design {
@@ -247,65 +250,6 @@ pub enum KeepOutShape {
         /// Radius, mm.
         radius: f64,
     },
-}
-
-/// What the tubes are made of and on.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Process {
-    /// The material, whole.
-    pub material: Material,
-    /// The printer, whole.
-    pub printer: Printer,
-}
-
-/// A printing material.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Material {
-    /// Its generic name.
-    pub name: String,
-    /// Density of the printed part, g/cm3.
-    pub density_g_per_cm3: f64,
-    /// Where the figures come from.
-    pub source: String,
-}
-
-/// A class of printer.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Printer {
-    /// Its generic name.
-    pub name: String,
-    /// Room for a part: x, y, z, mm.
-    pub build_volume: [f64; 3],
-    /// Least wall it prints reliably, mm.
-    pub least_wall: f64,
-    /// Where the figures come from.
-    pub source: String,
-}
-
-/// The coolant, whole.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Coolant {
-    /// Its generic name.
-    pub name: String,
-    /// Density at the working temperature, g/cm3.
-    pub density_g_per_cm3: f64,
-    /// Where the figures come from.
-    pub source: String,
-}
-
-/// The loop's working state.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Loop {
-    /// Volume flow, L/h.
-    pub flow_l_per_h: f64,
-    /// What is pumped.
-    pub coolant: Coolant,
-    /// Usual coolant temperature, degrees C.
-    pub working_c: f64,
-    /// Coolant temperature in a fault, degrees C.
-    pub fault_c: f64,
-    /// Gauge pressure, kPa.
-    pub pressure_kpa: f64,
 }
 
 impl Hand {

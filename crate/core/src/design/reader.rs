@@ -117,6 +117,14 @@ impl Reader {
         }
     }
 
+    /// A figure that may not be known: none where it is left out or null.
+    pub fn known_number(&mut self, keys: &Keys<'_, '_>, quantity: &Quantity) -> Option<Option<f64>> {
+        match keys.get(quantity.name()) {
+            Some(Node::Null) => Some(None),
+            _ => self.optional_number(keys, quantity),
+        }
+    }
+
     /// Three numbers, each in range of `quantity`, whose row ends in `/*`.
     pub fn point(&mut self, keys: &Keys<'_, '_>, key: &str, quantity: &Quantity) -> Option<[f64; 3]> {
         let place = keys.place.key(key);

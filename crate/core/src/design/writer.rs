@@ -75,6 +75,14 @@ impl Writer {
         self.key(key).bare_number(value);
     }
 
+    /// A number under a key, or null where it is not known.
+    pub fn known(&mut self, key: &str, value: Option<f64>) {
+        match value {
+            Some(value) => self.number(key, value),
+            None => self.null(key),
+        }
+    }
+
     /// True or false under a key.
     pub fn flag(&mut self, key: &str, value: bool) {
         self.key(key).out.push_str(if value { "true" } else { "false" });

@@ -3,6 +3,7 @@
 mod dress;
 mod fittings;
 mod keep_outs;
+mod material;
 mod names;
 mod ports;
 mod process;

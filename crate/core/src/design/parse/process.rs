@@ -1,10 +1,12 @@
 //! What the tubes are made of and on, and the loop's working state: shipped presets by name, or whole objects.
 
-use super::super::model::{Coolant, Loop, Material, Printer, Process};
+use super::super::making::{Factors, Printer, Process};
 use super::super::node::Node;
 use super::super::place::Place;
 use super::super::reader::{Keys, Reader};
 use super::super::wording::{listed, quoted};
+use super::super::working::{Coolant, Loop};
+use super::material;
 use crate::presets;
 use crate::quantity::{self as q, Kind, Quantity};
 
@@ -12,12 +14,25 @@ use crate::quantity::{self as q, Kind, Quantity};
 pub(super) fn read(reader: &mut Reader, design: &Keys<'_, '_>) -> Option<Process> {
     let place = design.place.key("process");
     let keys = match design.get("process") {
-        Some(node) => reader.keys(node, &place, "The process", &["material", "printer"])?,
+        Some(node) => reader.keys(node, &place, "The process", &["material", "printer", "factors"])?,
         None => Keys::none(&place),
     };
-    let material = preset_or_own(reader, &keys, &q::MATERIAL, presets::materials, |m| &m.name, material);
+    let material = preset_or_own(reader, &keys, &q::MATERIAL, presets::materials, |m| &m.name, material::read);
     let printer = preset_or_own(reader, &keys, &q::PRINTER, presets::printers, |p| &p.name, printer);
-    Some(Process { material: material?, printer: printer? })
+    let factors = factors(reader, &keys);
+    Some(Process { material: material?, printer: printer?, factors: factors? })
+}
+
+fn factors(reader: &mut Reader, process: &Keys<'_, '_>) -> Option<Factors> {
+    let place = process.place.key("factors");
+    let keys = match process.get("factors") {
+        Some(node) => reader.keys(node, &place, "The factors", &["warm", "lasting", "safety"])?,
+        None => Keys::none(&place),
+    };
+    let warm = reader.number(&keys, &q::FACTOR_WARM);
+    let lasting = reader.number(&keys, &q::FACTOR_LASTING);
+    let safety = reader.number(&keys, &q::FACTOR_SAFETY);
+    Some(Factors { warm: warm?, lasting: lasting?, safety: safety? })
 }
 
 /// The design's `loop`.
@@ -25,22 +40,26 @@ pub(super) fn read_loop(reader: &mut Reader, design: &Keys<'_, '_>) -> Option<Lo
     let place = design.place.key("loop");
     let keys = match design.get("loop") {
         Some(node) => {
-            let known = &["flow_l_per_h", "coolant", "working_c", "fault_c", "pressure_kpa"];
+            let known = &["flow_l_per_h", "coolant", "cold_c", "working_c", "fault_c", "pressure_kpa", "test_kpa"];
             reader.keys(node, &place, "The loop", known)?
         }
         None => Keys::none(&place),
     };
     let flow_l_per_h = reader.number(&keys, &q::FLOW);
     let coolant = preset_or_own(reader, &keys, &q::COOLANT, presets::coolants, |c| &c.name, coolant);
+    let cold_c = reader.number(&keys, &q::COLD);
     let working_c = reader.number(&keys, &q::WORKING);
     let fault_c = reader.number(&keys, &q::FAULT);
     let pressure_kpa = reader.number(&keys, &q::PRESSURE);
+    let test_kpa = reader.number(&keys, &q::TEST_PRESSURE);
     Some(Loop {
         flow_l_per_h: flow_l_per_h?,
         coolant: coolant?,
+        cold_c: cold_c?,
         working_c: working_c?,
         fault_c: fault_c?,
         pressure_kpa: pressure_kpa?,
+        test_kpa: test_kpa?,
     })
 }
 
@@ -84,21 +103,20 @@ fn preset_or_own<T>(
     None
 }
 
-fn material(reader: &mut Reader, node: &Node, place: &Place<'_>) -> Option<Material> {
-    let keys = reader.keys(node, place, "A material", &["name", "density_g_per_cm3", "source"])?;
-    let name = reader.text(&keys, &q::MATERIAL_NAME);
-    let density = reader.number(&keys, &q::MATERIAL_DENSITY);
-    let source = reader.text(&keys, &q::MATERIAL_SOURCE);
-    Some(Material { name: name?, density_g_per_cm3: density?, source: source? })
-}
-
 fn printer(reader: &mut Reader, node: &Node, place: &Place<'_>) -> Option<Printer> {
-    let keys = reader.keys(node, place, "A printer", &["name", "build_volume", "least_wall", "source"])?;
+    let keys = reader.keys(node, place, "A printer", &["name", "build_volume", "least_wall", "tolerance", "source"])?;
     let name = reader.text(&keys, &q::PRINTER_NAME);
     let build_volume = reader.point(&keys, "build_volume", &q::BUILD_VOLUME);
     let least_wall = reader.number(&keys, &q::LEAST_WALL);
+    let tolerance = reader.known_number(&keys, &q::PRINTER_TOLERANCE);
     let source = reader.text(&keys, &q::PRINTER_SOURCE);
-    Some(Printer { name: name?, build_volume: build_volume?, least_wall: least_wall?, source: source? })
+    Some(Printer {
+        name: name?,
+        build_volume: build_volume?,
+        least_wall: least_wall?,
+        tolerance: tolerance?,
+        source: source?,
+    })
 }
 
 fn coolant(reader: &mut Reader, node: &Node, place: &Place<'_>) -> Option<Coolant> {

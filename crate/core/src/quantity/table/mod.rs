@@ -12,14 +12,18 @@ macro_rules! rows {
 }
 
 mod around;
+mod making;
 mod parts;
 mod route;
 mod runs;
+mod working;
 
 pub use around::*;
+pub use making::*;
 pub use parts::*;
 pub use route::*;
 pub use runs::*;
+pub use working::*;
 
 /// Shortest and longest name, characters.
 const NAME: (usize, usize) = (1, 200);
@@ -46,5 +50,5 @@ pub const USUAL_DEVIATION: f64 = 0.01;
 
 /// Every row, about in the order of the document.
 pub fn quantities() -> impl Iterator<Item = &'static Quantity> {
-    [parts::ROWS, runs::ROWS, route::ROWS, around::ROWS].into_iter().flatten().copied()
+    [parts::ROWS, runs::ROWS, route::ROWS, around::ROWS, making::ROWS, working::ROWS].into_iter().flatten().copied()
 }

@@ -1,0 +1,111 @@
+//! What the tubes are made of and on, as the builder states it. A figure that is none is not known.
+
+/// What the tubes are made of and on.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Process {
+    /// The material, whole.
+    pub material: Material,
+    /// The printer, whole.
+    pub printer: Printer,
+    /// What strength is lessened by.
+    pub factors: Factors,
+}
+
+/// A printing material. Figures are of the printed and cured part at 23 degrees C, dry, unless said.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Material {
+    /// Its generic name.
+    pub name: String,
+    /// How it is printed.
+    pub way: Option<Way>,
+    /// Density of the printed part, g/cm3.
+    pub density_g_per_cm3: f64,
+    /// Glass transition, degrees C.
+    pub glass_c: Option<f64>,
+    /// Whether it carries load above its glass transition, as semi-crystalline polymers do.
+    pub semicrystalline: bool,
+    /// Heat deflection temperature at 0.45 MPa (ISO 75 method B), degrees C.
+    pub hdt_045_c: Option<f64>,
+    /// Heat deflection temperature at 1.80 MPa (ISO 75 method A), degrees C.
+    pub hdt_180_c: Option<f64>,
+    /// Tensile strength in the best direction, MPa.
+    pub strength_mpa: Option<f64>,
+    /// Tensile modulus, MPa.
+    pub modulus_mpa: Option<f64>,
+    /// Elongation at break, percent.
+    pub elongation_percent: Option<f64>,
+    /// Linear expansion, micrometres per metre and kelvin.
+    pub expansion_um_per_m_k: Option<f64>,
+    /// Water taken up when saturated, percent of mass.
+    pub water_uptake_percent: Option<f64>,
+    /// Strength across the layers over that along them, (0, 1].
+    pub across_layers: Option<f64>,
+    /// Wall from which it prints tight, mm; none where no wall is known to be.
+    pub tight_from_mm: Option<f64>,
+    /// Roughness of a bore as printed, micrometres.
+    pub roughness_um: Option<f64>,
+    /// Price of a litre of printed part, in the builder's money.
+    pub price_per_l: Option<f64>,
+    /// What to mind with it; may be empty.
+    pub cautions: String,
+    /// Where the figures come from.
+    pub source: String,
+}
+
+/// How a material is printed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Way {
+    /// Liquid resin cured by light (vat photopolymerisation, ISO/ASTM 52900).
+    Resin,
+    /// Powder fused by heat (powder bed fusion).
+    Powder,
+    /// Filament laid down (material extrusion).
+    Filament,
+}
+
+/// What the strength of a printed part is lessened by, beside its direction. Common practice, no source.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Factors {
+    /// Strength left in warm coolant, (0, 1].
+    pub warm: f64,
+    /// Strength left under a load that lasts for years, (0, 1].
+    pub lasting: f64,
+    /// What is asked for beside all that, at least 1.
+    pub safety: f64,
+}
+
+/// A class of printer.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Printer {
+    /// Its generic name.
+    pub name: String,
+    /// Room for a part: x, y, z, mm.
+    pub build_volume: [f64; 3],
+    /// Least wall it prints reliably, mm.
+    pub least_wall: f64,
+    /// How far a printed diameter is off, plus or minus mm; none where it is not known.
+    pub tolerance: Option<f64>,
+    /// Where the figures come from.
+    pub source: String,
+}
+
+impl Way {
+    /// Every way.
+    pub const ALL: [Self; 3] = [Self::Resin, Self::Powder, Self::Filament];
+
+    /// How the document writes it.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Resin => "resin",
+            Self::Powder => "powder",
+            Self::Filament => "filament",
+        }
+    }
+}
+
+impl Material {
+    /// Whether it breaks before it gives: less than 5 percent of elongation at break (common practice, no source).
+    pub fn is_brittle(&self) -> bool {
+        self.elongation_percent.is_some_and(|elongation| elongation < 5.0)
+    }
+}
