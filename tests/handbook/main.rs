@@ -1,9 +1,15 @@
 //! Published and worked values of the trade, each with its source, held against the engine's own calls.
 
+mod area_changes;
 mod bend_file;
 mod bend_table;
+mod bends;
+mod coils;
 mod corner_gain;
+mod friction;
+mod loop_numbers;
 mod pappus;
 mod s_offset;
 mod scene;
 mod thread;
+mod water;

@@ -4,6 +4,7 @@
 //! change geometry. No clock, no randomness, no global state; all trigonometry is `libm`'s, so native and wasm agree
 //! to the bit.
 
+pub mod bleed;
 pub mod centreline;
 pub mod check;
 pub mod design;
@@ -11,10 +12,16 @@ pub mod distance;
 pub mod edit;
 pub mod engine;
 pub mod export;
+pub mod flow;
+pub mod heat;
 pub mod layout;
+pub mod leak;
 pub mod mesh;
+pub mod out_of_range;
 pub mod presets;
 pub mod quantity;
 pub mod report;
+pub mod seal;
 pub mod strategies;
+pub mod strength;
 pub mod tube;
