@@ -1,5 +1,6 @@
-"""The swept designs, written by the engine once a session, and what the judges say of them."""
+"""What the engine writes once a session, the swept designs and the physics' points, and what the judges say of them."""
 
+import json
 import os
 import subprocess
 from pathlib import Path
@@ -10,6 +11,7 @@ import sweep
 
 ROOT = Path(__file__).resolve().parents[2]
 COUNT, SEED = 760, 20
+POINTS, POINTS_SEED = 3000, 4
 
 
 @pytest.fixture(scope="session")
@@ -26,3 +28,18 @@ def folder():
 @pytest.fixture(scope="session")
 def verdicts(folder):
     return sweep.judge_all(folder)
+
+
+@pytest.fixture(scope="session")
+def points():
+    """The physics' points by kind; `TUBEWRIGHT_PHYSICS` names a file that `cargo xtask physics` has written already."""
+    if given := os.environ.get("TUBEWRIGHT_PHYSICS"):
+        file = Path(given)
+    else:
+        file = Path(os.environ.get("CARGO_TARGET_DIR", ROOT / "target")) / "oracle-physics.json"
+        command = [os.environ.get("CARGO", "cargo"), "xtask", "physics", str(file)]
+        subprocess.run([*command, "--count", str(POINTS), "--seed", str(POINTS_SEED)], cwd=ROOT, check=True)
+    kinds = {}
+    for point in json.loads(file.read_text())["points"]:
+        kinds.setdefault(point["kind"], []).append((point["given"], point["found"]))
+    return kinds

@@ -5,6 +5,7 @@ mod engine_module;
 mod install;
 mod native;
 mod parts;
+mod physics;
 mod place;
 mod program;
 mod serve;
@@ -35,6 +36,9 @@ cargo xtask bench                times and memory, beside general-purpose librar
 cargo xtask sweep OUT            made-up designs of the danger zone with report, STL and 3MF of each
       --count N                  how many (240)
       --seed S                   which (1); the same seed gives the same designs
+cargo xtask physics OUT          the physics at random points, for the judges
+      --count N                  how many (2500)
+      --seed S                   which (1)
 cargo xtask test                 everything that proves the project; installs what it needs and says so
 ";
 
@@ -75,6 +79,7 @@ fn run(args: &[&str]) -> Result<()> {
         ["serve", options @ ..] => serve::serve(options),
         ["bench"] => bench::bench(),
         ["lint"] => test::test(&["lint"]),
+        ["physics", options @ ..] => physics::physics(options),
         ["sweep", options @ ..] => sweep::sweep(options),
         ["test", parts @ ..] => test::test(parts),
         [other, ..] => bail!("there is no `{other}`; this is what there is:\n{HELP}"),

@@ -4,7 +4,7 @@
 //! Refrigeration, 2010: each property a polynomial of eighteen terms in the share of the mass and the temperature, for
 //! shares to 60 % from the freezing point up. Against the tables of the ASHRAE Handbook of Fundamentals the density stays
 //! within 1.3 %, the specific heat within 2.6 % and, for shares of 10 % to 50 % from 20 to 95 degrees C, the viscosity
-//! within 6.5 %.
+//! within 7 %.
 
 use super::coolant::Fluid;
 use crate::out_of_range::{OutOfRange, within};

@@ -4,7 +4,7 @@ use crate::out_of_range::{OutOfRange, positive, within};
 
 /// Pressure of the air where nothing else is stated, mbar: ISO 2533.
 pub const AIR: f64 = 1013.25;
-/// Flow of one standard cubic centimetre a minute, mbar l/s: at 101.325 kPa and 0 degrees C.
+/// Flow of one cubic centimetre a minute at 101.325 kPa, mbar l/s.
 const SCCM: f64 = 1.013_25 / 60.0;
 const ZERO_CELSIUS: f64 = 273.15;
 
@@ -38,7 +38,8 @@ pub struct Leak {
     pub by_leak: f64,
     /// Leak rate, mbar l/s.
     pub rate: f64,
-    /// The same, standard cubic centimetres a minute (0 degrees C).
+    /// The same, cubic centimetres a minute at 101.325 kPa and the temperature of the start. A meter that counts at 0
+    /// degrees C shows 273.15 K over that temperature of it.
     pub rate_sccm: f64,
 }
 
@@ -62,13 +63,7 @@ impl LeakTest {
         let tight = start * (warm_end / warm_start);
         let by_leak = (tight - end) * (warm_start / warm_end);
         let rate = by_leak * volume / seconds;
-        Ok(Leak {
-            fall: start - end,
-            by_temperature: start - tight,
-            by_leak,
-            rate,
-            rate_sccm: rate / SCCM * (ZERO_CELSIUS / warm_start),
-        })
+        Ok(Leak { fall: start - end, by_temperature: start - tight, by_leak, rate, rate_sccm: rate / SCCM })
     }
 }
 

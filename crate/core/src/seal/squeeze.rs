@@ -57,8 +57,10 @@ pub fn best_outer_diameter(gland_diameter: f64, section: f64, squeeze: f64) -> R
     Ok(within("gland diameter", gland_diameter, [room + LEAST, f64::INFINITY], "mm")? - room)
 }
 
-/// Usual squeeze of a static radial seal by its section, mm: 27 % at 1.78 and less down to 18 % at 6.99, a straight line
-/// between and level outside. Source: a seal textbook's chapter, ISBN 9780203744109, ch. 4 (its abstract).
+/// Usual squeeze of a static radial seal by its section, mm: 27 % at 1.78, less down to 18 % at 6.99 (a seal textbook's
+/// chapter, ISBN 9780203744109, ch. 4, its abstract). Between them a straight line in one over the section, which comes
+/// within 1.2 points of the chapter's average of 20.5 % over the standard's sections; level outside.
 pub fn mean_squeeze(section: f64) -> f64 {
-    0.27 - 0.09 * ((section - 1.78) / (6.99 - 1.78)).clamp(0.0, 1.0)
+    let [thin, thick] = [1.0 / 1.78, 1.0 / 6.99];
+    0.18 + 0.09 * ((1.0 / section - thick) / (thin - thick)).clamp(0.0, 1.0)
 }
