@@ -22,6 +22,7 @@ pub mod presets;
 pub mod quantity;
 pub mod report;
 pub mod seal;
+pub mod service;
 pub mod strategies;
 pub mod strength;
 pub mod tube;

@@ -3,7 +3,7 @@
 
 use serde::Deserialize;
 
-use crate::design::{Coolant, Material, Printer, Way};
+use crate::design::{Base, Coolant, Material, Printer, Way};
 
 const FITTINGS: &str = include_str!("../../../presets/fittings.json");
 const TUBES: &str = include_str!("../../../presets/tubes.json");
@@ -41,7 +41,14 @@ pub fn materials() -> Vec<Material> {
 pub fn coolants() -> Vec<Coolant> {
     let rows: Vec<Substance> = rows(COOLANTS);
     rows.into_iter()
-        .map(|Substance { name, density_g_per_cm3, source }| Coolant { name, density_g_per_cm3, source })
+        .map(|row| Coolant {
+            name: row.name,
+            density_g_per_cm3: row.density_g_per_cm3,
+            base: Base::ALL.into_iter().find(|base| base.word() == row.base),
+            glycol_percent: row.glycol_percent,
+            viscosity_mpa_s: None,
+            source: row.source,
+        })
         .collect()
 }
 
@@ -113,6 +120,8 @@ impl Stuff {
 struct Substance {
     name: String,
     density_g_per_cm3: f64,
+    base: String,
+    glycol_percent: f64,
     source: String,
 }
 

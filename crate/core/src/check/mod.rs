@@ -2,12 +2,15 @@
 
 mod assembly;
 mod bend_radius;
+mod bleed;
 mod chamfer;
+mod choke;
 mod curves;
 mod dress;
 mod far;
 mod finding;
 mod fitted;
+mod heat;
 mod loops;
 mod meets;
 mod mend;
@@ -17,7 +20,10 @@ mod patch;
 mod play;
 mod ports;
 mod round;
+mod seal;
+mod strength;
 mod subject;
+mod tight;
 mod trim;
 mod tube_diameter;
 mod wall;
@@ -50,6 +56,12 @@ pub const CHECKS: &[Check] = &[
     trim::findings,
     far::findings,
     assembly::findings,
+    heat::findings,
+    strength::findings,
+    tight::findings,
+    seal::findings,
+    choke::findings,
+    bleed::findings,
 ];
 
 /// Findings of one kind about one run that are told: a run with more is wrong as a whole, and telling each corner of

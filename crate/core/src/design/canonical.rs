@@ -227,6 +227,12 @@ fn coolant(w: &mut Writer, coolant: &Coolant) {
     w.object(|w| {
         w.text("name", &coolant.name);
         w.number("density_g_per_cm3", coolant.density_g_per_cm3);
+        match coolant.base {
+            Some(base) => w.text("base", base.word()),
+            None => w.null("base"),
+        }
+        w.number("glycol_percent", coolant.glycol_percent);
+        w.known("viscosity_mpa_s", coolant.viscosity_mpa_s);
         w.text("source", &coolant.source);
     });
 }
@@ -240,5 +246,6 @@ fn working(w: &mut Writer, working: &Loop) {
         w.number("fault_c", working.fault_c);
         w.number("pressure_kpa", working.pressure_kpa);
         w.number("test_kpa", working.test_kpa);
+        w.point("up", &working.up);
     });
 }

@@ -4,6 +4,7 @@ mod fix;
 mod numbers;
 mod runs;
 mod scene;
+mod service;
 mod told;
 
 pub(crate) use numbers::degrees;

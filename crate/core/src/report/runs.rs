@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::numbers::{degrees, point, unsigned_zero};
+use super::service::ServiceReport;
 use crate::centreline::{self, BendRow, Bounds, Centreline, apexes, bend_table};
 use crate::engine::Stages;
 use crate::tube::Profile;
@@ -24,6 +25,7 @@ pub(super) struct RunReport<'a> {
     bend_table: Vec<Row>,
     /// End, apexes, end.
     points_mm: Vec<[f64; 3]>,
+    service: Option<ServiceReport>,
 }
 
 /// Sums over the runs that are made.
@@ -76,6 +78,7 @@ impl<'a> RunReport<'a> {
             bounds_mm: Some(BoundsMm::of(&skin_bounds(line, &profile))),
             bend_table: bend_table(line).iter().map(Row::of).collect(),
             points_mm: apexes(line).iter().map(point).collect(),
+            service: Some(ServiceReport::of(stages, run, line)),
         }
     }
 
@@ -91,6 +94,7 @@ impl<'a> RunReport<'a> {
             bounds_mm: None,
             bend_table: Vec::new(),
             points_mm: Vec::new(),
+            service: None,
         }
     }
 }

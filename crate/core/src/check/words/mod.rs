@@ -4,6 +4,7 @@
 mod fit;
 mod make;
 mod room;
+mod serve;
 mod shape;
 
 use super::{Finding, Severity};
@@ -41,9 +42,10 @@ pub fn words_of(code: &str) -> Option<&'static Words> {
     all_words().find(|words| words.code == code)
 }
 
-/// The whole table, in the order of the work: the way, the making, room, ports and putting in.
+/// The whole table, in the order of the work: the way, the making, room, ports and putting in, and what
+/// the tubes are in service.
 pub fn all_words() -> impl Iterator<Item = &'static Words> {
-    [shape::WORDS, make::WORDS, room::WORDS, fit::WORDS].into_iter().flatten()
+    [shape::WORDS, make::WORDS, room::WORDS, fit::WORDS, serve::WORDS].into_iter().flatten()
 }
 
 /// A finding's message in plain words.

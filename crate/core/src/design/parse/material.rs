@@ -3,8 +3,8 @@
 use super::super::making::{Material, Way};
 use super::super::node::Node;
 use super::super::place::Place;
-use super::super::reader::{Keys, Reader};
-use super::super::wording::{listed, quoted};
+use super::super::reader::Reader;
+use super::process::one_of;
 use crate::quantity as q;
 
 const KEYS: &[&str] = &[
@@ -32,7 +32,7 @@ const KEYS: &[&str] = &[
 pub(super) fn read(reader: &mut Reader, node: &Node, place: &Place<'_>) -> Option<Material> {
     let keys = reader.keys(node, place, "A material", KEYS)?;
     let name = reader.text(&keys, &q::MATERIAL_NAME);
-    let way = way(reader, &keys);
+    let way = one_of(reader, &keys, &q::MATERIAL_WAY, &Way::ALL.map(|way| (way.word(), way)));
     let density = reader.number(&keys, &q::MATERIAL_DENSITY);
     let semicrystalline = reader.flag(&keys, &q::SEMICRYSTALLINE);
     let mut known = |quantity| reader.known_number(&keys, quantity);
@@ -62,19 +62,4 @@ pub(super) fn read(reader: &mut Reader, node: &Node, place: &Place<'_>) -> Optio
         cautions: cautions?,
         source: source?,
     })
-}
-
-fn way(reader: &mut Reader, keys: &Keys<'_, '_>) -> Option<Option<Way>> {
-    let found = match keys.get("way") {
-        None | Some(Node::Null) => return Some(None),
-        Some(Node::Text(word)) => match Way::ALL.iter().find(|way| way.word() == word) {
-            Some(way) => return Some(Some(*way)),
-            None => quoted(word),
-        },
-        Some(node) => node.kind().to_owned(),
-    };
-    let words = listed(Way::ALL.iter().map(|way| way.word()));
-    let message = format!("{}: {found} will not do. There is {words}; or leave it out.", q::MATERIAL_WAY.label);
-    reader.refuse(&keys.place.key("way"), message);
-    None
 }

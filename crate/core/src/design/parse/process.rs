@@ -5,7 +5,7 @@ use super::super::node::Node;
 use super::super::place::Place;
 use super::super::reader::{Keys, Reader};
 use super::super::wording::{listed, quoted};
-use super::super::working::{Coolant, Loop};
+use super::super::working::{Base, Coolant, Loop};
 use super::material;
 use crate::presets;
 use crate::quantity::{self as q, Kind, Quantity};
@@ -40,7 +40,7 @@ pub(super) fn read_loop(reader: &mut Reader, design: &Keys<'_, '_>) -> Option<Lo
     let place = design.place.key("loop");
     let keys = match design.get("loop") {
         Some(node) => {
-            let known = &["flow_l_per_h", "coolant", "cold_c", "working_c", "fault_c", "pressure_kpa", "test_kpa"];
+            let known = &["flow_l_per_h", "coolant", "cold_c", "working_c", "fault_c", "pressure_kpa", "test_kpa", "up"];
             reader.keys(node, &place, "The loop", known)?
         }
         None => Keys::none(&place),
@@ -52,6 +52,7 @@ pub(super) fn read_loop(reader: &mut Reader, design: &Keys<'_, '_>) -> Option<Lo
     let fault_c = reader.number(&keys, &q::FAULT);
     let pressure_kpa = reader.number(&keys, &q::PRESSURE);
     let test_kpa = reader.number(&keys, &q::TEST_PRESSURE);
+    let up = up(reader, &keys);
     Some(Loop {
         flow_l_per_h: flow_l_per_h?,
         coolant: coolant?,
@@ -60,6 +61,7 @@ pub(super) fn read_loop(reader: &mut Reader, design: &Keys<'_, '_>) -> Option<Lo
         fault_c: fault_c?,
         pressure_kpa: pressure_kpa?,
         test_kpa: test_kpa?,
+        up: up?,
     })
 }
 
@@ -120,9 +122,54 @@ fn printer(reader: &mut Reader, node: &Node, place: &Place<'_>) -> Option<Printe
 }
 
 fn coolant(reader: &mut Reader, node: &Node, place: &Place<'_>) -> Option<Coolant> {
-    let keys = reader.keys(node, place, "A coolant", &["name", "density_g_per_cm3", "source"])?;
+    let known = &["name", "density_g_per_cm3", "base", "glycol_percent", "viscosity_mpa_s", "source"];
+    let keys = reader.keys(node, place, "A coolant", known)?;
     let name = reader.text(&keys, &q::COOLANT_NAME);
     let density = reader.number(&keys, &q::COOLANT_DENSITY);
+    let base = one_of(reader, &keys, &q::COOLANT_BASE, &Base::ALL.map(|base| (base.word(), base)));
+    let glycol_percent = reader.number(&keys, &q::COOLANT_GLYCOL);
+    let viscosity = reader.known_number(&keys, &q::COOLANT_VISCOSITY);
     let source = reader.text(&keys, &q::COOLANT_SOURCE);
-    Some(Coolant { name: name?, density_g_per_cm3: density?, source: source? })
+    Some(Coolant {
+        name: name?,
+        density_g_per_cm3: density?,
+        base: base?,
+        glycol_percent: glycol_percent?,
+        viscosity_mpa_s: viscosity?,
+        source: source?,
+    })
+}
+
+/// Which way is up; z where it is not stated.
+fn up(reader: &mut Reader, keys: &Keys<'_, '_>) -> Option<[f64; 3]> {
+    if keys.get("up").is_none() {
+        return Some([0.0, 0.0, 1.0]);
+    }
+    let up = reader.point(keys, "up", &q::UP)?;
+    if up.iter().fold(0.0, |sum, part| libm::hypot(sum, *part)) >= q::LEAST_FACING {
+        return Some(up);
+    }
+    reader.refuse(&keys.place.key("up"), "Up: it points nowhere. Give a direction, such as [0, 0, 1].");
+    None
+}
+
+/// One of a few words; none where it is left out or null.
+pub(super) fn one_of<T: Copy>(
+    reader: &mut Reader,
+    keys: &Keys<'_, '_>,
+    quantity: &Quantity,
+    words: &[(&'static str, T)],
+) -> Option<Option<T>> {
+    let found = match keys.get(quantity.name()) {
+        None | Some(Node::Null) => return Some(None),
+        Some(Node::Text(text)) => match words.iter().find(|(word, _)| word == text) {
+            Some((_, one)) => return Some(Some(*one)),
+            None => quoted(text),
+        },
+        Some(node) => node.kind().to_owned(),
+    };
+    let listed = listed(words.iter().map(|(word, _)| *word));
+    let message = format!("{}: {found} will not do. There is {listed}; or leave it out.", quantity.label);
+    reader.refuse(&keys.place.key(quantity.name()), message);
+    None
 }

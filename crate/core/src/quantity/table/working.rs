@@ -16,6 +16,17 @@ rows! {
     COOLANT_DENSITY = number("/loop/coolant/density_g_per_cm3", "Density", "g/cm³",
         "Mass of one cubic centimetre at the working temperature, from the maker's data sheet.")
         .above(0.0).to(25.0).step(0.01, 0.99);
+    /// What an own coolant is made of.
+    COOLANT_BASE = choice("/loop/coolant/base", "Made of", "base", None,
+        "Water, or water with one of the two glycols; leave it out where you know its viscosity.");
+    /// Glycol in an own coolant.
+    COOLANT_GLYCOL = number("/loop/coolant/glycol_percent", "Glycol", "%",
+        "Share of the mass that is glycol; a coolant that is ready for use has 20 to 30.")
+        .from(0.0).to(60.0).step(1.0, 25.0).or(0.0);
+    /// Viscosity of an own coolant.
+    COOLANT_VISCOSITY = number("/loop/coolant/viscosity_mpa_s", "Viscosity", "mPa·s",
+        "Dynamic viscosity at the working temperature, from the maker's data sheet; water has 0.65 at 40 °C.")
+        .above(0.0).to(10_000.0).step(0.1, 1.2);
     /// Source of the figures of an own coolant.
     COOLANT_SOURCE = text("/loop/coolant/source", "Source", (0, 2_000), Some(""),
         "Where the figures come from.");
@@ -39,4 +50,8 @@ rows! {
     TEST_PRESSURE = number("/loop/test_kpa", "Test pressure", "kPa",
         "Pressure over the air's that the tubes are tested at: twice the working pressure is common practice, no source.")
         .from(0.0).to(10_000.0).step(10.0, 100.0).or(100.0);
+    /// Which way is up.
+    UP = number("/loop/up/*", "Up", "",
+        "Which way is up when the machine runs, along your axes: [0, 0, 1] is along z.")
+        .step(1.0, 0.0);
 }

@@ -1,0 +1,120 @@
+//! Words about what a tube is in service: heat, pressure, tightness, seals, flow, air.
+
+use super::{Limit, Words};
+
+pub(super) const WORDS: &[Words] = &[
+    Words {
+        code: "heat",
+        title: "Material softens",
+        meaning: "A printed tube under pressure creeps well below the temperature at which it bends. When the pump stops, \
+                  the coolant is at its hottest, and a soft tube lets go of its fitting.",
+        messages: &[
+            "{material} gives way at {softens} and must stay {margin} below, at {limit} or less; {state} brings it to \
+             {value}. Choose a material that stands more heat.",
+        ],
+        limit: Limit::Most,
+    },
+    Words {
+        code: "heat_growth",
+        title: "Grows with heat",
+        meaning: "Warm tubes are longer. What the sockets do not take up bends the tube and loads its rings.",
+        messages: &[
+            "from {cold} to {hot} it grows by {value}; two sockets take up about {limit}. Do not press it against both \
+             stops when you fit it.",
+        ],
+        limit: Limit::Most,
+    },
+    Words {
+        code: "material_unknown",
+        title: "Material's figures missing",
+        meaning: "Without the figures of its data sheet nothing can be told of how it stands heat and pressure.",
+        messages: &["{material} does not state {missing}. Put in the data sheet's figures."],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "strength",
+        title: "Pressure uses up the material's strength",
+        meaning: "What a printed wall holds for years in warm coolant is a small part of its data sheet's strength.",
+        messages: &[
+            "{pressure} uses {used} of what the wall is allowed to carry inside its tightest bend; {limit} is the most. \
+             Use a smaller bore, a larger bend radius or a stronger material.",
+        ],
+        limit: Limit::Most,
+    },
+    Words {
+        code: "side_load",
+        title: "Brittle material",
+        meaning: "A brittle tube does not burst: it cracks at the collar's edge, along a layer, when it is clamped askew.",
+        messages: &[
+            "{material} is brittle. Where ports are {off} off, {worst} bends at its collar by {value}; {limit} is allowed. \
+             Fit it without force, and never turn a collar that does not sit straight.",
+        ],
+        limit: Limit::Most,
+    },
+    Words {
+        code: "tight",
+        title: "Wall may weep",
+        meaning: "Some processes leave fine ways through the wall: a drop a day is enough to kill a graphics card.",
+        messages: &[
+            "the wall is {value} at its thinnest; from {limit} it is known to hold water as printed. Make it thicker, or \
+             seal it.",
+            "no wall of {material} is known to hold water as printed. {remedy}, and test every tube with water.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "seal",
+        title: "Ring does not seal for sure",
+        meaning: "A ring seals by being squeezed: too little and it leaks, too much and it is torn when the tube goes in.",
+        messages: &[
+            "{fitting} at {port}: a tube of {tube} has no room in a gland of {value}. Measure the gland again.",
+            "{fitting} at {port}: the ring is squeezed by {value}, and by {low} to {high} over what tube, ring and gland \
+             are likely to be off; {limit} is the limit. Aim at an outer diameter of {best} as printed.",
+        ],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "flow",
+        title: "Tube chokes the flow",
+        meaning: "A tube should cost a small part of what the pump can give; the blocks need the rest.",
+        messages: &[
+            "{flow} costs {value} ({band}) in this tube, at {velocity}; {limit} is a tenth of a usual pump's head. Use a \
+             wider bore or fewer bends.",
+            "{flow} costs {value} in this tube, at {velocity}; {limit} is a tenth of a usual pump's head. Use a wider bore \
+             or fewer bends.",
+        ],
+        limit: Limit::Most,
+    },
+    Words {
+        code: "flow_unknown",
+        title: "Flow cannot be reckoned",
+        meaning: "What a tube costs the pump follows from the coolant's viscosity at its temperature.",
+        messages: &[
+            "no flow is reckoned: {fault}.",
+            "no flow is reckoned: the coolant states neither what it is made of nor its viscosity.",
+        ],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "keeps_air",
+        title: "Keeps air",
+        meaning: "Air in a high point does not leave by itself: it chokes the flow and makes noise.",
+        messages: &[
+            "it rises {value} over its ends in between, {count} times, and can keep {volume} of air. Tilt the machine when \
+             you fill it.",
+            "it rises {value} over its lower way out in between, and can keep {volume} of air. Tilt the machine when you \
+             fill it.",
+        ],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "keeps_coolant",
+        title: "Keeps coolant",
+        meaning: "What stays in a low point runs out when the tube is taken off.",
+        messages: &[
+            "it sags {value} below its ends in between, {count} times, and keeps {volume} of coolant when it is drained.",
+            "it sags {value} below its way out in between, and keeps {volume} of coolant when it is drained.",
+        ],
+        limit: Limit::Exact,
+    },
+];

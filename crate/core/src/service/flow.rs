@@ -1,0 +1,62 @@
+//! What a run costs the pump.
+
+use crate::centreline::Centreline;
+use crate::design::{Base, Design, Loop, Run};
+use crate::flow::{Conditions, Coolant, Course, Fluid, Glycol, RunLoss, run_loss};
+use crate::out_of_range::OutOfRange;
+
+/// Specific heat that is taken for a coolant of which only the viscosity is known, J/(kg K): water's, from which glycol
+/// takes up to a tenth (IAPWS-95 at 40 degrees C).
+const SPECIFIC_HEAT: f64 = 4179.4;
+
+/// A run's loss at the loop's flow and working temperature.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Flow {
+    /// The coolant at that temperature.
+    pub fluid: Fluid,
+    /// The loss, with its parts and its band.
+    pub loss: RunLoss,
+}
+
+impl Flow {
+    /// A run's loss; none where the coolant's viscosity is not known.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] for a temperature at which the coolant freezes or boils, and what no formula takes.
+    pub fn of(design: &Design, run: &Run, line: &Centreline) -> Result<Option<Self>, OutOfRange> {
+        let Some(fluid) = coolant(&design.working)? else { return Ok(None) };
+        let conditions = Conditions {
+            fluid,
+            flow: design.working.flow_l_per_h,
+            bore: run.tube.bore,
+            roughness: design.process.material.roughness_um.unwrap_or(0.0) * 1e-3,
+            bore_before: None,
+            bore_after: None,
+        };
+        let loss = run_loss(&Course::of(line), &conditions)?;
+        Ok(Some(Self { fluid, loss }))
+    }
+}
+
+/// The loop's coolant at its working temperature; none where its viscosity is not known.
+///
+/// # Errors
+/// [`OutOfRange`] for a temperature at which it freezes or boils.
+pub fn coolant(working: &Loop) -> Result<Option<Fluid>, OutOfRange> {
+    let coolant = &working.coolant;
+    let mass_fraction = coolant.glycol_percent / 100.0;
+    let kind = coolant.base.map(|base| match base {
+        Base::Water => Coolant::Water,
+        Base::EthyleneGlycol => Coolant::Mixture { glycol: Glycol::Ethylene, mass_fraction },
+        Base::PropyleneGlycol => Coolant::Mixture { glycol: Glycol::Propylene, mass_fraction },
+    });
+    let by_base = kind.map(|kind| kind.at(working.working_c)).transpose()?;
+    Ok(match (coolant.viscosity_mpa_s, by_base) {
+        (Some(viscosity), by_base) => Some(Fluid {
+            density: coolant.density_g_per_cm3 * 1e3,
+            viscosity: viscosity * 1e-3,
+            specific_heat: by_base.map_or(SPECIFIC_HEAT, |fluid| fluid.specific_heat),
+        }),
+        (None, by_base) => by_base,
+    })
+}

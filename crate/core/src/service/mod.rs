@@ -1,0 +1,14 @@
+//! What a run is in service: how warm its material may get, what pressure it holds, whether its ends seal, what it costs
+//! the pump and where it keeps air. Joins what the builder stated to the formulas; the checks and the report read it.
+//!
+//! A figure that is not known leaves out what would follow from it.
+
+mod flow;
+mod heat;
+mod seal;
+mod strength;
+
+pub use flow::{Flow, coolant};
+pub use heat::{CARE_MARGIN, Heat, STOP_MARGIN, growth};
+pub use seal::{GLAND_TOLERANCE, SealAtEnd, SealFault, TUBE_TOLERANCE};
+pub use strength::{Strength, allowable, allowed_side_load, side_load, thinnest_outer};

@@ -1,0 +1,60 @@
+//! Whether a run's end seals in its fitting.
+
+use crate::design::{Fitting, Printer, Run};
+use crate::out_of_range::OutOfRange;
+use crate::seal::{Gland, Stack, Tolerances, best_outer_diameter, section_tolerance};
+
+/// How far a printed diameter is taken to be off where the printer says nothing, either way, mm: what sellers of rigid tube
+/// aim at; common practice, no source.
+pub const TUBE_TOLERANCE: f64 = 0.1;
+/// How far a gland's diameter is taken to be off, either way, mm; common practice, no source.
+pub const GLAND_TOLERANCE: f64 = 0.05;
+/// Squeeze to aim at; common practice, no source.
+pub const AIM: f64 = 0.2;
+
+/// The ring at one end of a run. Lengths mm; a squeeze of 0.2 is 20 %.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct SealAtEnd {
+    /// Tube, ring and gland.
+    pub gland: Gland,
+    /// What each may be off.
+    pub tolerances: Tolerances,
+    /// The squeeze, as stated and over the stack.
+    pub squeeze: Stack,
+    /// The tube that would squeeze the ring by the share to aim at.
+    pub best_outer: f64,
+}
+
+/// Why there is nothing to tell.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum SealFault {
+    /// The fitting's ring and gland are not stated.
+    NotStated,
+    /// The tube is as wide as the gland, so that no ring has room.
+    NoRoom,
+    /// A size that no ring has.
+    Size(OutOfRange),
+}
+
+impl SealAtEnd {
+    /// The ring of a fitting on a run's end.
+    ///
+    /// # Errors
+    /// [`SealFault`].
+    pub fn of(run: &Run, fitting: &Fitting, printer: &Printer) -> Result<Self, SealFault> {
+        let seal = fitting.seal.as_ref().ok_or(SealFault::NotStated)?;
+        let outer = run.tube.outer_diameter;
+        let tolerances = Tolerances {
+            outer_diameter: printer.tolerance.unwrap_or(TUBE_TOLERANCE),
+            gland_diameter: GLAND_TOLERANCE,
+            section: section_tolerance(seal.section).map_err(SealFault::Size)?,
+        };
+        let gland = Gland::of(outer, seal.gland_diameter, seal.section).map_err(|_| SealFault::NoRoom)?;
+        Ok(Self {
+            gland,
+            tolerances,
+            squeeze: Stack::of_squeeze(&gland, &tolerances).map_err(|_| SealFault::NoRoom)?,
+            best_outer: best_outer_diameter(seal.gland_diameter, seal.section, AIM).map_err(SealFault::Size)?,
+        })
+    }
+}
