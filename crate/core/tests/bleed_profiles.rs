@@ -98,9 +98,10 @@ fn a_lying_coil_traps_in_every_turn() {
     };
     // The ends of the coil may add to the first and last of them, but not take.
     assert!(on(Keeps::Air, 30.0) >= 3 && on(Keeps::Coolant, -30.0) >= 3, "{:#?}", found.traps);
-    for trap in found.traps.iter().filter(|trap| trap.keeps == Keeps::Coolant && (trap.height + 30.0).abs() < 1e-9) {
-        assert!((trap.depth - 60.0).abs() < 1e-9, "{trap:?}");
-    }
+    // Between two full turns coolant stands to the top; towards the ends it may run off sooner.
+    let depths: Vec<f64> = found.traps.iter().filter(|t| (t.height + 30.0).abs() < 1e-9).map(|t| t.depth).collect();
+    assert!(depths.iter().filter(|depth| (**depth - 60.0).abs() < 1e-9).count() >= 2, "{depths:?}");
+    assert!(depths.iter().all(|depth| *depth < 60.0 + 1e-9), "{depths:?}");
     // One that widens has each high point above the one before.
     let found = of(&made(40.0).expect("a line"), [0.0, 0.0, 1.0]);
     let highs: Vec<f64> =
