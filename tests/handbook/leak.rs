@@ -1,6 +1,6 @@
 //! Leak tests with air. Sources: the law of the ideal gas; 1 sccm is 1 cm3 a minute at 101.325 kPa.
 
-use tubewright_core::leak::{AIR, LeakTest, fall_per_kelvin};
+use tubewright_core::leak::{AIR, LeakTest, fall_per_kelvin, stored_energy};
 
 const TEST: LeakTest = LeakTest {
     volume: 0.8,
@@ -53,4 +53,13 @@ fn what_is_no_reading_is_refused() {
     ] {
         assert!(bad.read().is_err(), "{bad:?}");
     }
+}
+
+/// A litre at 0.5 bar holds 10.7 J, by Brode's bound 125 J.
+#[test]
+fn what_compressed_air_holds() {
+    let [slow, brode] = stored_energy(1.0, 500.0, AIR).expect("in range");
+    assert!((slow - 10.7).abs() < 0.05 && (brode - 125.0).abs() < 1e-9, "{slow} {brode}");
+    assert_eq!(stored_energy(1.0, 0.0, AIR), Ok([0.0, 0.0]));
+    assert!(stored_energy(-1.0, 500.0, AIR).is_err() && stored_energy(1.0, -1.0, AIR).is_err());
 }

@@ -3,8 +3,8 @@
 
 use core::f64::consts::PI;
 use tubewright_core::strength::{
-    Allowable, Factor, Wall, allowed_pressure, barlow, design_stress, iso_pressure, stress_of_angle, stress_of_offset,
-    torus_factor, utilisation,
+    Allowable, Factor, Wall, allowed_pressure, angle_of_play, barlow, design_stress, iso_pressure, stress_of_angle,
+    stress_of_offset, torus_factor, utilisation,
 };
 
 /// Outer diameter, bore, hoop at the bore and outside, axial, von Mises, Barlow on the outer diameter, on the mean diameter:
@@ -105,6 +105,8 @@ fn a_beam_that_is_off() {
     let found = stress_of_angle(modulus, outer, length, angle).expect("a beam");
     assert!((found / (moment * 6.0 / second) - 1.0).abs() < 1e-12, "{found}");
     assert!((200.0 * libm::tan(angle) - 3.49).abs() < 5e-3);
+    // 0.2 mm over 10 mm: 1.15 degrees.
+    assert!((angle_of_play(0.2, 10.0).expect("a socket").to_degrees() - 1.15).abs() < 5e-3);
 }
 
 #[test]

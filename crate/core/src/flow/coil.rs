@@ -13,8 +13,8 @@ use crate::out_of_range::{OutOfRange, within};
 /// Mishra and Gupta's exceeds Blasius's; a straight line between. With no curvature it is [`straight_friction`].
 ///
 /// The straight part is Colebrook and White's, not Blasius's, so that roughness counts and a tube that straightens out
-/// does not jump; that stays within 2.5 % of the published sum, and from Re 2e4 within 5.5 % of Schmidt's turbulent factor. Trusted where White's (Dean number to 2000), or Mishra and
-/// Gupta's (Re to 1e5, D/d from 6.7 to 346), holds.
+/// does not jump; that stays within 2.5 % of the published sum, and from Re 2e4 within 5.5 % of Schmidt's turbulent factor.
+/// Trusted where White's (Dean number to 2000), or Mishra and Gupta's (Re to 1e5, D/d from 6.7 to 346), holds.
 ///
 /// # Errors
 /// [`OutOfRange`] as [`straight_friction`], or for a curvature ratio outside [0, 1]: a bore that reaches the centre.

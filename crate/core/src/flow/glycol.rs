@@ -2,9 +2,9 @@
 //!
 //! Source: A. Melinder, Properties of Secondary Working Fluids for Indirect Systems, International Institute of
 //! Refrigeration, 2010: each property a polynomial of eighteen terms in the share of the mass and the temperature, for
-//! shares to 60 % from the freezing point up. Against the tables of the ASHRAE
-//! Handbook of Fundamentals, for shares of 10 % to 50 % from 20 to 95 degrees C, the density stays within 1.3 %, the specific
-//! heat within 2.3 % and the viscosity within 8 %.
+//! shares to 60 % from the freezing point up. Against the tables of the ASHRAE Handbook of Fundamentals, for shares of
+//! 10 % to 50 % from 20 to 95 degrees C, the density stays within 1.3 %, the specific heat within 2.3 % and the viscosity
+//! within 8 %.
 
 use super::coolant::Fluid;
 use crate::out_of_range::{OutOfRange, within};

@@ -76,13 +76,16 @@ pub fn laminar(reynolds: f64) -> f64 {
 /// Turbulent friction factor by Colebrook and White's formula, 1/sqrt f = -2 log10(e/3.7 + 2.51/(Re sqrt f)), J. Inst. Civ.
 /// Eng. 11 (1939) 133; Re from 4000 to 1e8, relative roughness e from 0 to 0.05. Below 2300 it means nothing.
 pub fn colebrook(reynolds: f64, relative_roughness: f64) -> f64 {
-    // In x = 1/sqrt f Newton's steps from above a convex falling curve close in on the one root.
+    // In x = 1/sqrt f the miss is a rising curve bent one way, so that Newton's steps close in: five at most from Haaland's.
     let (a, b) = (relative_roughness / 3.7, 2.51 / reynolds);
     let mut x = 1.0 / haaland(reynolds, relative_roughness).sqrt();
     for _ in 0..8 {
         let inside = a + b * x;
-        let miss = x + 2.0 * libm::log10(inside);
-        x -= miss / (1.0 + 2.0 * b / (core::f64::consts::LN_10 * inside));
+        let step = (x + 2.0 * libm::log10(inside)) / (1.0 + 2.0 * b / (core::f64::consts::LN_10 * inside));
+        x -= step;
+        if step.abs() <= 1e-14 * x {
+            break;
+        }
     }
     1.0 / (x * x)
 }

@@ -65,7 +65,8 @@ impl From<OutOfRange> for NoOperatingPoint {
 
 /// The flow at which a pump keeps up just what a loop costs. `loss` is the loop's cost, Pa, at a flow, l/h, and must not
 /// fall as the flow grows; the pump's curve never rises, so there is at most one such flow. Found to 1e-12 of the curve's
-/// last flow between a flow where the pump is above and one where it is below.
+/// last flow, between a flow where the pump is above and one where it is below, by Chandrupatla's method, Adv. Eng. Softw.
+/// 28 (1997) 145 (from memory): inverse parabolas where they are safe, and halving where they are not.
 ///
 /// # Errors
 /// [`NoOperatingPoint`] with what both are at the end of the curve that they do not meet at.
@@ -74,32 +75,38 @@ pub fn operating_point(
     loss: impl Fn(f64) -> Result<f64, OutOfRange>,
 ) -> Result<OperatingPoint, NoOperatingPoint> {
     let head = |flow: f64| pump.head(flow).unwrap_or_default();
-    let above = |flow: f64| Ok::<f64, OutOfRange>(head(flow) - loss(flow)?);
+    let left = |flow: f64| Ok::<f64, OutOfRange>(head(flow) - loss(flow)?);
     let [first, last] = pump.range();
-    let (mut low, mut high) = (first, last);
-    let (mut over, mut under) = (above(low)?, above(high)?);
-    if over < 0.0 {
-        return Err(NoOperatingPoint::TooWeak { flow: low, head: head(low), loss: head(low) - over });
+    // Places and what the pump has left there: the newest, the other side of the bracket, and the one before.
+    let (mut new, mut far) = ([last, left(last)?], [first, left(first)?]);
+    if far[1] < 0.0 {
+        return Err(NoOperatingPoint::TooWeak { flow: first, head: head(first), loss: head(first) - far[1] });
     }
-    if under > 0.0 {
-        return Err(NoOperatingPoint::CurveEnds { flow: high, head: head(high), loss: head(high) - under });
+    if new[1] > 0.0 {
+        return Err(NoOperatingPoint::CurveEnds { flow: last, head: head(last), loss: head(last) - new[1] });
     }
-    // The false position, and the middle every third time, so that the bracket shrinks whatever the curves are like.
-    for step in 0..200 {
-        if high - low <= 1e-12 * last || over == 0.0 {
+    let mut share = 0.5;
+    for _ in 0..200 {
+        let flow = new[0] + share * (far[0] - new[0]);
+        let next = [flow, left(flow)?];
+        let old = if (next[1] > 0.0) == (new[1] > 0.0) { new } else { core::mem::replace(&mut far, new) };
+        new = next;
+        let least = 1e-12 * last / (far[0] - new[0]).abs();
+        if new[1] == 0.0 || least.is_nan() || least >= 0.5 {
             break;
         }
-        let middle = (low + high) / 2.0;
-        let secant = low + (high - low) * (over / (over - under));
-        let flow = if step % 3 == 2 || !(secant > low && secant < high) { middle } else { secant };
-        let left = above(flow)?;
-        if left >= 0.0 {
-            (low, over) = (flow, left);
-        } else {
-            (high, under) = (flow, left);
-        }
+        share = parabola(new, far, old).unwrap_or(0.5).clamp(least, 1.0 - least);
     }
-    Ok(OperatingPoint { flow: low, pressure: head(low) })
+    let met = if new[1].abs() <= far[1].abs() { new[0] } else { far[0] };
+    Ok(OperatingPoint { flow: met, pressure: head(met) })
+}
+
+/// Where the parabola through three places crosses zero, as a share of the way from the newest to the far one; none where
+/// it is not sure to cross between them.
+fn parabola([x1, f1]: [f64; 2], [x2, f2]: [f64; 2], [x3, f3]: [f64; 2]) -> Option<f64> {
+    let (xi, phi) = ((x1 - x2) / (x3 - x2), (f1 - f2) / (f3 - f2));
+    let safe = phi * phi < xi && (1.0 - phi) * (1.0 - phi) < 1.0 - xi;
+    safe.then(|| f1 / (f2 - f1) * f3 / (f2 - f3) + (x3 - x1) / (x2 - x1) * f1 / (f3 - f1) * f2 / (f3 - f2))
 }
 
 /// What a part costs, Pa, at a flow, l/h, that costs `drop` Pa at `stated` l/h: with the flow's square, as parts that are

@@ -85,3 +85,18 @@ pub fn fall_per_kelvin(pressure: f64, air: f64, temperature: f64) -> Result<f64,
     let pressure = within("pressure", pressure, [1.0 - air, 1e6], "mbar")? + air;
     Ok(pressure / (within("temperature", temperature, [-50.0, 150.0], "°C")? + ZERO_CELSIUS))
 }
+
+/// Energy, J, that compressed air sets free when what holds it bursts: the least, of a slow expansion at one temperature
+/// less what pushes the air aside, and the most, Brode's (p1 - p0) V / (g - 1) with g 1.4 (J. Appl. Phys. 26 (1955) 766, from
+/// memory). Volume l, pressure mbar above the air's.
+///
+/// # Errors
+/// [`OutOfRange`] for a volume or a pressure below zero.
+pub fn stored_energy(volume: f64, pressure: f64, air: f64) -> Result<[f64; 2], OutOfRange> {
+    let volume = within("volume", volume, [0.0, 1e6], "l")?;
+    let air = within("air pressure", air, [300.0, 1200.0], "mbar")?;
+    let pressure = within("pressure", pressure, [0.0, 1e6], "mbar")?;
+    // A millibar times a litre is a tenth of a joule.
+    let slow = (pressure + air) * libm::log1p(pressure / air) - pressure;
+    Ok([0.1 * slow * volume, 0.1 * pressure / 0.4 * volume])
+}

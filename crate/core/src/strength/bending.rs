@@ -29,6 +29,15 @@ pub fn stress_of_angle(modulus: f64, outer_diameter: f64, length: f64, angle: f6
     Ok(2.0 * modulus * outer * angle / length)
 }
 
+/// Angle, radians, by which a tube may lie askew in a socket: its clearance, mm, over the length that holds it, mm.
+///
+/// # Errors
+/// [`OutOfRange`] for a clearance below zero or a length that is not above zero.
+pub fn angle_of_play(clearance: f64, depth: f64) -> Result<f64, OutOfRange> {
+    let clearance = within("clearance", clearance, [0.0, f64::INFINITY], "mm")?;
+    Ok(libm::atan(clearance / positive("socket depth", depth, "mm")?))
+}
+
 fn beam(modulus: f64, outer_diameter: f64, length: f64) -> Result<[f64; 3], OutOfRange> {
     Ok([
         positive("modulus", modulus, "MPa")?,

@@ -8,5 +8,5 @@ mod bending;
 mod wall;
 
 pub use allowable::{Allowable, Factor, allowed_pressure, design_stress, iso_pressure, utilisation};
-pub use bending::{stress_of_angle, stress_of_offset};
+pub use bending::{angle_of_play, stress_of_angle, stress_of_offset};
 pub use wall::{Wall, barlow, torus_factor};
