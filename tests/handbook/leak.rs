@@ -34,7 +34,8 @@ fn what_a_kelvin_looks_like() {
     // Warming hides a leak.
     let hidden = LeakTest { end: 500.0, end_temperature: 20.85, ..TEST }.read().expect("readings");
     assert!(hidden.fall == 0.0 && hidden.by_leak > 5.0 && hidden.by_temperature < -5.0, "{hidden:?}");
-    for test in [cooled, TEST] {
+    let warmed = LeakTest { end: 500.0, end_temperature: 20.85, ..TEST };
+    for test in [cooled, TEST, warmed] {
         let leak = test.read().expect("readings");
         let kelvin = (test.end_temperature + 273.15) / (test.start_temperature + 273.15);
         assert!((leak.by_temperature + leak.by_leak * kelvin - leak.fall).abs() < 1e-9);

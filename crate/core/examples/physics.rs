@@ -5,6 +5,7 @@
 //! OUT becomes a JSON file `{ "points": [ { "kind", "given": { ... }, "found": { ... } } ] }`, the kinds in turn. Each point
 //! is inside the range that the engine states for its formula.
 
+use core::f64::consts::{FRAC_PI_4, PI};
 use serde_json::{Value, json};
 use tubewright_core::flow::{
     Bend, Conditions, Coolant, Course, Fluid, Glycol, Pump, Stretch, contraction_factor, critical_reynolds_ito,
@@ -16,8 +17,10 @@ use tubewright_core::strategies::Chance;
 type Fault = Box<dyn std::error::Error>;
 type Made = Result<(Value, Value), Fault>;
 
+type Make = fn(&mut Chance) -> Made;
+
 /// Each kind's name and how a point of it is made.
-const KINDS: [(&str, fn(&mut Chance) -> Made); 10] = [
+const KINDS: [(&str, Make); 10] = [
     ("water", of_water),
     ("mixture", of_mixture),
     ("straight", of_straight),
@@ -99,7 +102,7 @@ fn of_critical(chance: &mut Chance) -> Made {
 }
 
 fn of_bend(chance: &mut Chance) -> Made {
-    let (re, angle) = (chance.scale(2e4, 4e5), chance.from(0.7853982, 3.1415926));
+    let (re, angle) = (chance.scale(2e4, 4e5), chance.from(FRAC_PI_4, PI));
     // Re (r/R)^2 of 91 or more, where the judge has Ito's own formula too.
     let most = (re / 91.0).sqrt() / 2.0;
     let slenderness = chance.from(1.0, most.min(20.0));

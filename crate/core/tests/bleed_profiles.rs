@@ -1,6 +1,7 @@
 //! High and low points against closed forms and against a fine walk along the centreline.
 
 use proptest::prelude::*;
+use proptest::test_runner::TestCaseError;
 use serde_json::{Value, json};
 use tubewright_core::bleed::{Keeps, Profile, Trap, profile};
 use tubewright_core::centreline::{Centreline, lines};
@@ -148,32 +149,54 @@ proptest! {
         let route = Value::from(points.iter().map(|point| json!({ key: point })).collect::<Vec<_>>());
         let made = line([-300.0, 0.0, 0.0], [1.0, 0.0, 0.0], [300.0, 0.0, 0.0], [-1.0, 0.0, 0.0], 6.0, route);
         let Some(made) = made else { return Ok(()) };
-        let found = profile(&made, &up).expect("a way up");
-        let step = made.length / 6000.0;
-        // A walk may miss what is shorter than its steps, and must find the rest.
-        let standing = |trap: &&Trap| trap.depth > 1e-3;
-        let ours: Vec<&Trap> = found.traps.iter().filter(standing).collect();
-        let theirs = walked(&made, &up);
-        let alike = |keeps: Keeps, height: f64| {
-            ours.iter().any(|trap| trap.keeps == keeps && (trap.height - height).abs() < step)
-        };
-        for trap in &ours {
-            prop_assert!(theirs.iter().any(|(keeps, height)| *keeps == trap.keeps && (height - trap.height).abs() < step),
-                "not met on a walk: {trap:?}");
-            // Beyond the spill's height throughout, and on it or at an end of the run where that ends.
-            let sign = if trap.keeps == Keeps::Air { 1.0 } else { -1.0 };
-            let beyond = |s: f64| (made.at(s).point.dot(&up) / up.norm() - trap.spill) * sign;
-            for part in 0..=200 {
-                let s = trap.held[0] + (trap.held[1] - trap.held[0]) * f64::from(part) / 200.0;
-                prop_assert!(beyond(s) > -1e-6 && beyond(s) < trap.depth + 1e-6, "{trap:?} at {s}: {}", beyond(s));
-            }
-            let outs = trap.held.map(|s| beyond(s).abs() < 1e-6 || s == 0.0 || s == made.length);
-            prop_assert!(outs[0] && outs[1], "{trap:?}");
-        }
-        let missed = theirs.iter().filter(|(keeps, height)| {
-            !alike(*keeps, *height)
-                && !found.traps.iter().any(|trap| trap.keeps == *keeps && (trap.height - height).abs() < step)
-        });
-        prop_assert_eq!(missed.count(), 0);
+        as_walked(&made, &up)?;
     }
+
+    /// So it is along coils, lying or tilted, that keep their radius or widen, of either hand.
+    #[test]
+    fn a_walk_finds_the_same_turns_of_a_coil(radius in 20.0..40.0f64, widening in prop_oneof![Just(0.0), 0.0..20.0f64],
+                                             pitch in 12.0..40.0f64, turns in 0.5..5.0f64, right in any::<bool>(),
+                                             up in [-1.0..1.0f64, -1.0..1.0f64, -1.0..1.0f64]) {
+        let up = Vec3::from(up);
+        prop_assume!(up.norm() > 0.1);
+        let coil = json!([{ "coil": { "centre": [0, 0, 0], "axis": [1, 0, 0], "radius": radius,
+            "end_radius": radius + widening, "pitch": pitch, "turns": turns, "hand": if right { "right" } else { "left" },
+            "start_deg": 30 } }]);
+        let made = line([-150.0, 0.0, -70.0], [1.0, 0.0, 0.0], [350.0, 0.0, -70.0], [-1.0, 0.0, 0.0], 10.0, coil);
+        let Some(made) = made else { return Ok(()) };
+        as_walked(&made, &up)?;
+    }
+}
+
+/// Fails where a walk along the centreline finds other turns than its profile tells, or a trap holds other than it says.
+fn as_walked(made: &Centreline, up: &Vec3) -> Result<(), TestCaseError> {
+    let found = profile(made, up).expect("a way up");
+    let step = made.length / 6000.0;
+    // A walk may miss what is shorter than its steps, and must find the rest.
+    let standing = |trap: &&Trap| trap.depth > 1e-3;
+    let ours: Vec<&Trap> = found.traps.iter().filter(standing).collect();
+    let theirs = walked(made, up);
+    let alike =
+        |keeps: Keeps, height: f64| ours.iter().any(|trap| trap.keeps == keeps && (trap.height - height).abs() < step);
+    for trap in &ours {
+        prop_assert!(
+            theirs.iter().any(|(keeps, height)| *keeps == trap.keeps && (height - trap.height).abs() < step),
+            "not met on a walk: {trap:?}"
+        );
+        // Beyond the spill's height throughout, and on it or at an end of the run where that ends.
+        let sign = if trap.keeps == Keeps::Air { 1.0 } else { -1.0 };
+        let beyond = |s: f64| (made.at(s).point.dot(up) / up.norm() - trap.spill) * sign;
+        for part in 0..=200 {
+            let s = trap.held[0] + (trap.held[1] - trap.held[0]) * f64::from(part) / 200.0;
+            prop_assert!(beyond(s) > -1e-6 && beyond(s) < trap.depth + 1e-6, "{trap:?} at {s}: {}", beyond(s));
+        }
+        let outs = trap.held.map(|s| beyond(s).abs() < 1e-6 || s == 0.0 || s == made.length);
+        prop_assert!(outs[0] && outs[1], "{trap:?}");
+    }
+    let missed = theirs.iter().filter(|(keeps, height)| {
+        !alike(*keeps, *height)
+            && !found.traps.iter().any(|trap| trap.keeps == *keeps && (trap.height - height).abs() < step)
+    });
+    prop_assert_eq!(missed.count(), 0);
+    Ok(())
 }
