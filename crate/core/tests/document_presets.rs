@@ -158,10 +158,16 @@ fn the_form_is_told_what_the_reader_holds_to() {
         "keep_outs": [{"name": "k", "box": {"min": [-1e6, -1e6, -1e6], "max": [1e6, 1e6, 1e6]}},
                       {"name": "l", "cylinder": {"from": [0, 0, 0.5], "to": [1, 0.5, 0.25], "radius": 1}}],
         "clearance": 1,
-        "process": {"material": {"name": "m", "density_g_per_cm3": 1, "source": ""},
-                    "printer": {"name": "p", "build_volume": [1, 1, 1], "least_wall": 1, "source": ""}},
-        "loop": {"flow_l_per_h": 1, "coolant": {"name": "c", "density_g_per_cm3": 1, "source": ""}, "working_c": 1,
-                 "fault_c": 1, "pressure_kpa": 1}});
+        "process": {"material": {"name": "m", "way": "resin", "density_g_per_cm3": 1, "glass_c": 60,
+                        "semicrystalline": false, "hdt_045_c": 60, "hdt_180_c": 50, "strength_mpa": 40, "modulus_mpa": 2000,
+                        "elongation_percent": 8, "expansion_um_per_m_k": 100, "water_uptake_percent": 1,
+                        "across_layers": 0.8, "tight_from_mm": 1, "roughness_um": 5, "price_per_l": 50, "cautions": "",
+                        "source": ""},
+                    "printer": {"name": "p", "build_volume": [1, 1, 1], "least_wall": 1, "tolerance": 0.1, "source": ""},
+                    "factors": {"warm": 0.5, "lasting": 0.4, "safety": 4}},
+        "loop": {"flow_l_per_h": 1, "coolant": {"name": "c", "density_g_per_cm3": 1, "base": "ethylene glycol",
+                     "glycol_percent": 20, "viscosity_mpa_s": 1, "source": ""}, "cold_c": 20, "working_c": 1,
+                 "fault_c": 1, "pressure_kpa": 1, "test_kpa": 100, "up": [1, 0.5, 0.5]}});
     assert_eq!(problems(&full.to_string()), []);
     let vocabulary = vocabulary();
     let mut numbers = 0;
@@ -224,8 +230,8 @@ fn defaults_are_what_the_form_says() {
     for (key, row) in vocabulary()["quantities"].as_object().unwrap() {
         let default = &row["default"];
         let Some(found) = whole.pointer(&key.replace("/*", "/0")) else { continue };
-        // A preset brings its own source; the default is that of an object of the builder's own.
-        if default.is_null() || key.ends_with("/source") {
+        // A preset brings its own words; the default is that of an object of the builder's own.
+        if default.is_null() || key.ends_with("/source") || key.ends_with("/cautions") {
             continue;
         }
         seen += 1;

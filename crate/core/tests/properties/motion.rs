@@ -16,6 +16,8 @@ impl Motion<'_> {
     /// The document with every point, direction, turn and hand mapped.
     pub fn of(&self, document: &Value) -> Value {
         let mut mapped = document.clone();
+        let up = (self.along)(Vector3::z());
+        mapped["loop"]["up"] = json!([up.x, up.y, up.z]);
         for port in mapped["ports"].as_array_mut().expect("ports") {
             self.put(&mut port["at"], self.at);
             self.put(&mut port["facing"], self.along);

@@ -5,7 +5,7 @@ use super::NAME;
 
 rows! {
     /// Material.
-    MATERIAL = choice("/process/material", "Material", "material", Some("tough resin"),
+    MATERIAL = choice("/process/material", "Material", "material", Some("high-temperature resin"),
         "What the tubes are printed in: its mass, heat, strength and tightness.");
     /// Name of an own material.
     MATERIAL_NAME = text("/process/material/name", "Material name", NAME, None,
