@@ -3,13 +3,15 @@
 
 use serde::Deserialize;
 
-use crate::design::{Base, Coolant, Material, Printer, Way};
+use crate::design::{Base, Coolant, Material, Printer, PumpPoint, PumpStated, Way};
 
 const FITTINGS: &str = include_str!("../../../presets/fittings.json");
 const TUBES: &str = include_str!("../../../presets/tubes.json");
 const MATERIALS: &str = include_str!("../../../presets/materials.json");
 const PRINTERS: &str = include_str!("../../../presets/printers.json");
 const COOLANTS: &str = include_str!("../../../presets/coolants.json");
+const PUMPS: &str = include_str!("../../../presets/pumps.json");
+const PARTS: &str = include_str!("../../../presets/parts.json");
 const THREADS: &str = include_str!("../../../presets/threads.json");
 const DEMOS: [&str; 7] = [
     include_str!("../../../presets/demos/right-angle.json"),
@@ -22,11 +24,11 @@ const DEMOS: [&str; 7] = [
 ];
 
 /// Everything that ships, as one JSON object with the lists `fittings`, `tubes`, `materials`, `printers`,
-/// `coolants`, `threads` and `demos`.
+/// `coolants`, `pumps`, `parts` (of a loop), `threads` and `demos`.
 pub fn all() -> String {
     format!(
         "{{\"fittings\":{FITTINGS},\"tubes\":{TUBES},\"materials\":{MATERIALS},\"printers\":{PRINTERS},\
-         \"coolants\":{COOLANTS},\"threads\":{THREADS},\"demos\":[{}]}}",
+         \"coolants\":{COOLANTS},\"pumps\":{PUMPS},\"parts\":{PARTS},\"threads\":{THREADS},\"demos\":[{}]}}",
         DEMOS.join(",")
     )
 }
@@ -61,6 +63,19 @@ pub fn printers() -> Vec<Printer> {
             build_volume,
             least_wall,
             tolerance,
+            source,
+        })
+        .collect()
+}
+
+/// The shipped pumps.
+pub fn pumps() -> Vec<PumpStated> {
+    let rows: Vec<Curve> = rows(PUMPS);
+    let point = |CurvePoint { flow_l_per_h, head_m }| PumpPoint { flow_l_per_h, head_m };
+    rows.into_iter()
+        .map(|Curve { name, points, source }| PumpStated {
+            name,
+            points: points.into_iter().map(point).collect(),
             source,
         })
         .collect()
@@ -133,6 +148,21 @@ struct Machine {
     least_wall: f64,
     tolerance: Option<f64>,
     source: String,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Curve {
+    name: String,
+    points: Vec<CurvePoint>,
+    source: String,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct CurvePoint {
+    flow_l_per_h: f64,
+    head_m: f64,
 }
 
 /// The rows of a compiled-in file; a test holds that each file can be read, so an empty list is never seen.

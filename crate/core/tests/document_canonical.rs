@@ -28,7 +28,7 @@ fn the_smallest_design_takes_every_default() {
     assert_eq!(value["clearance"], 1);
     assert_eq!(value["name"], "");
     assert_eq!(value["notes"], "");
-    assert_eq!(value["process"]["material"]["name"], "tough resin");
+    assert_eq!(value["process"]["material"]["name"], "high-temperature resin");
     assert_eq!(value["process"]["printer"]["name"], "medium resin");
     assert_eq!(value["loop"]["coolant"]["name"], "water");
     assert_eq!(value["loop"]["flow_l_per_h"], 120);
@@ -51,7 +51,7 @@ fn a_run_and_a_fitting_take_their_defaults() {
     );
     let value: serde_json::Value = serde_json::from_str(&text).unwrap();
     let fitting = serde_json::json!({"name": "f", "tube_diameter": 16, "height": 18, "socket_depth": 10,
-        "collar_diameter": 23, "lead": 5, "elbow": null, "seal": null});
+        "collar_diameter": 23, "lead": 5, "bore": null, "elbow": null, "seal": null});
     assert_eq!(value["fittings"][0], fitting);
     assert_eq!(value["ports"][0]["measured_to"], 0.5);
     assert_eq!(value["ports"][1]["facing"], serde_json::json!([0, 0, 1e-9]));

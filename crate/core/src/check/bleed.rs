@@ -5,7 +5,7 @@ use crate::bleed::{Keeps, Trap, profile};
 use crate::distance::Budget;
 use crate::layout::Vec3;
 
-/// `keeps_air`, `keeps_coolant` (note): a high or low point deeper than the bore, so that nothing passes beside it.
+/// `bleed`, `drain` (note): a high or low point deeper than the bore, so that nothing passes beside it.
 pub(super) fn findings(subject: Subject<'_>, _: &mut Budget) -> Vec<Finding> {
     let up = Vec3::from(subject.design.working.up);
     subject.runs().flat_map(|run| traps(&run, &up)).collect()
@@ -26,7 +26,7 @@ fn traps(run: &OneRun<'_>, up: &Vec3) -> Vec<Finding> {
 }
 
 fn told(run: &OneRun<'_>, trap: &Trap, count: usize, volume: f64) -> Finding {
-    let code = if trap.keeps == Keeps::Air { "keeps_air" } else { "keeps_coolant" };
+    let code = if trap.keeps == Keeps::Air { "bleed" } else { "drain" };
     let finding = run
         .finding(code, Severity::Note, run.at("/route"))
         .at(&trap.at)

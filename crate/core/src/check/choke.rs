@@ -11,16 +11,19 @@ const SHARE: f64 = 0.1;
 /// Head of a usual pump, m; common practice, no source.
 const USUAL_HEAD: f64 = 3.0;
 
-/// `flow` (care): at the stated flow a tube costs more than a tenth of a usual pump's head. `flow_unknown` (note): nothing
-/// can be told of a coolant, or of one at such a temperature.
+/// `flow` (care): at the stated flow a tube costs more than a tenth of a usual pump's head. `flow_none` (care):
+/// no flow is stated. `flow_unknown` (note): nothing can be told of a coolant, or of one at such a temperature.
 pub(super) fn findings(subject: Subject<'_>, _: &mut Budget) -> Vec<Finding> {
     if subject.design.runs.is_empty() {
         return Vec::new();
     }
+    if subject.design.working.flow_l_per_h == 0.0 {
+        return vec![Finding::new("flow_none", Severity::Care, "/loop/flow_l_per_h").value(0.0, "L/h")];
+    }
     match coolant(&subject.design.working) {
-        Err(fault) => vec![
-            Finding::new("flow_unknown", Severity::Note, "/loop/working_c").word("fault", fault.to_string()),
-        ],
+        Err(fault) => {
+            vec![Finding::new("flow_unknown", Severity::Note, "/loop/working_c").word("fault", fault.to_string())]
+        }
         Ok(None) => vec![Finding::new("flow_unknown", Severity::Note, "/loop/coolant")],
         Ok(Some(_)) => subject.runs().filter_map(|run| choked(subject, &run)).collect(),
     }

@@ -19,6 +19,7 @@ mod obstacles;
 mod patch;
 mod play;
 mod ports;
+mod pumped;
 mod round;
 mod seal;
 mod strength;
@@ -61,6 +62,7 @@ pub const CHECKS: &[Check] = &[
     tight::findings,
     seal::findings,
     choke::findings,
+    pumped::findings,
     bleed::findings,
 ];
 

@@ -2,6 +2,7 @@
 
 use super::PatchStep;
 use crate::design::{Coordinate, Design, Station};
+use crate::presets;
 use serde_json::Value;
 
 /// The design after the steps; none if a step is not of the kinds that checks propose or does not fit the design.
@@ -12,6 +13,11 @@ pub fn patched(design: &Design, steps: &[PatchStep]) -> Option<Design> {
 }
 
 fn make(design: &mut Design, step: &PatchStep) -> Option<()> {
+    if (step.op, step.path.as_str()) == ("add", "/process/material") {
+        let name = step.value.as_ref()?.as_str()?;
+        design.process.material = presets::materials().into_iter().find(|shipped| shipped.name == name)?;
+        return Some(());
+    }
     let mut keys = step.path.strip_prefix("/runs/")?.split('/');
     let run = design.runs.get_mut(keys.next()?.parse::<usize>().ok()?)?;
     let keys: Vec<&str> = keys.collect();

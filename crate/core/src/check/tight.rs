@@ -25,7 +25,9 @@ fn weeping(subject: Subject<'_>) -> Option<Finding> {
         return None;
     }
     let remedy = match material.way {
-        Some(Way::Filament) => "Seal it inside and out with a lacquer that stands the coolant, or choose another process",
+        Some(Way::Filament) => {
+            "Seal it inside and out with a lacquer that stands the coolant, or choose another process"
+        }
         Some(Way::Powder) => "Have it smoothed by vapour or sealed, or choose another process",
         _ => "Seal it, or choose another material",
     };

@@ -5,7 +5,7 @@ use super::model::{
     Coil, Coordinate, Design, Dress, Elbow, Ends, Fitting, KeepOut, KeepOutShape, Port, Run, Seal, Station,
 };
 use super::parse::{FORMAT, VERSION};
-use super::working::{Coolant, Loop};
+use super::working::{Coolant, Loop, LoopPart, PumpStated};
 use super::writer::Writer;
 
 /// The design's canonical text, with a line feed at its end. Parsing it gives the same design; writing that gives the
@@ -40,6 +40,7 @@ fn fitting(w: &mut Writer, fitting: &Fitting) {
         w.number("socket_depth", fitting.socket_depth);
         w.number("collar_diameter", fitting.collar_diameter);
         w.number("lead", fitting.lead);
+        w.known("bore", fitting.bore);
         match &fitting.elbow {
             Some(turn) => elbow(w.key("elbow"), turn),
             None => w.null("elbow"),
@@ -247,5 +248,30 @@ fn working(w: &mut Writer, working: &Loop) {
         w.number("pressure_kpa", working.pressure_kpa);
         w.number("test_kpa", working.test_kpa);
         w.point("up", &working.up);
+        w.number("heat_w", working.heat_w);
+        pump(w.key("pump"), &working.pump);
+        w.list("parts", &working.parts, part);
+    });
+}
+
+fn pump(w: &mut Writer, pump: &PumpStated) {
+    w.object(|w| {
+        w.text("name", &pump.name);
+        w.list("points", &pump.points, |w, point| {
+            w.object(|w| {
+                w.number("flow_l_per_h", point.flow_l_per_h);
+                w.number("head_m", point.head_m);
+            });
+        });
+        w.text("source", &pump.source);
+    });
+}
+
+fn part(w: &mut Writer, part: &LoopPart) {
+    w.object(|w| {
+        w.text("name", &part.name);
+        w.number("drop_kpa", part.drop_kpa);
+        w.number("at_l_per_h", part.at_l_per_h);
+        w.number("volume_ml", part.volume_ml);
     });
 }

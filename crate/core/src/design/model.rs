@@ -44,6 +44,8 @@ pub struct Fitting {
     pub collar_diameter: f64,
     /// Straight tube that must follow the mouth before a bend, mm.
     pub lead: f64,
+    /// Its narrowest bore, mm; none where it is as wide as the tube's.
+    pub bore: Option<f64>,
     /// Present when the fitting turns the tube's axis away from the port's.
     pub elbow: Option<Elbow>,
     /// The O-ring and its gland, when known.

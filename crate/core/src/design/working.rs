@@ -61,4 +61,51 @@ pub struct Loop {
     pub test_kpa: f64,
     /// Which way is up when it runs, as typed: any length above zero.
     pub up: [f64; 3],
+    /// Heat that the coolant takes up on its way round, W.
+    pub heat_w: f64,
+    /// What drives it.
+    pub pump: PumpStated,
+    /// What else it goes through, besides the tubes.
+    pub parts: Vec<LoopPart>,
+}
+
+/// A pump by points of its curve, from the least flow on; two of them, at no flow and at no head, are a data sheet's two
+/// numbers.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PumpStated {
+    /// Its generic name.
+    pub name: String,
+    /// The curve: flows grow, heads do not.
+    pub points: Vec<PumpPoint>,
+    /// Where the figures come from.
+    pub source: String,
+}
+
+impl PumpStated {
+    /// The points as `[flow, head]`, L/h and m.
+    pub fn heads(&self) -> Vec<[f64; 2]> {
+        self.points.iter().map(|point| [point.flow_l_per_h, point.head_m]).collect()
+    }
+}
+
+/// A point of a pump's curve.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct PumpPoint {
+    /// Flow, L/h.
+    pub flow_l_per_h: f64,
+    /// Head that it keeps up at that flow, metres of coolant.
+    pub head_m: f64,
+}
+
+/// A block, a radiator or another part of the loop.
+#[derive(Debug, Clone, PartialEq)]
+pub struct LoopPart {
+    /// What the builder calls it.
+    pub name: String,
+    /// Pressure that it costs at `at_l_per_h`, kPa.
+    pub drop_kpa: f64,
+    /// The flow that the drop is stated at, L/h.
+    pub at_l_per_h: f64,
+    /// Coolant that it holds, mL.
+    pub volume_ml: f64,
 }

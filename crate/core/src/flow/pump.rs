@@ -116,6 +116,22 @@ impl Pump {
         })
     }
 
+    /// A curve through points `[flow, head]`, l/h and metres of a coolant of a density, kg/m3. Two points, one at no flow and
+    /// the other at no head, are a data sheet's two numbers.
+    ///
+    /// # Errors
+    /// As [`Pump::of_points`].
+    pub fn of_heads(points: &[[f64; 2]], density: f64) -> Result<Self, PumpFault> {
+        let pressures: Vec<[f64; 2]> =
+            points.iter().map(|[flow, head]| [*flow, head_in_pascals(*head, density)]).collect();
+        match pressures[..] {
+            [[0.0, shut_off], [open_flow, 0.0]] if shut_off > 0.0 && open_flow > 0.0 => {
+                Self::of_two_numbers(shut_off, open_flow)
+            }
+            _ => Self::of_points(&pressures),
+        }
+    }
+
     /// The least and the most flow of the curve, l/h.
     pub fn range(&self) -> [f64; 2] {
         [self.flows[0], self.flows[self.flows.len() - 1]]

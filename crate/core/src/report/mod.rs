@@ -1,5 +1,6 @@
 //! What is told about a design: the report's numbers and findings, and the scene that is drawn.
 
+mod circuit;
 mod fix;
 mod numbers;
 mod runs;
@@ -14,17 +15,20 @@ use serde::Serialize;
 
 use crate::check::{Finding, Severity};
 use crate::engine::Stages;
+use circuit::LoopReport;
 use runs::{RunReport, Totals};
 use told::FindingReport;
 
 /// The report as JSON text, numbers rounded nowhere. The same design gives the same bytes on every machine.
 pub fn report(stages: &Stages<'_>) -> String {
     let runs: Vec<RunReport> = (0..stages.design.runs.len()).map(|run| RunReport::of(stages, run)).collect();
+    let totals = Totals::of(&runs);
     let findings = worst(stages.findings());
     let source = fix::Source::of(stages.text);
     let report = Report {
         name: &stages.design.name,
-        totals: Totals::of(&runs),
+        r#loop: LoopReport::of(stages, totals.bore_mm3),
+        totals,
         runs,
         findings: findings.iter().map(|finding| FindingReport::of(finding, fix::told(finding, &source))).collect(),
     };
@@ -65,5 +69,6 @@ struct Report<'a> {
     name: &'a str,
     runs: Vec<RunReport<'a>>,
     totals: Totals,
+    r#loop: LoopReport<'a>,
     findings: Vec<FindingReport>,
 }

@@ -33,7 +33,7 @@ pub(super) struct RunReport<'a> {
 pub(super) struct Totals {
     length_mm: f64,
     material_mm3: f64,
-    bore_mm3: f64,
+    pub(super) bore_mm3: f64,
     mass_g: f64,
     coolant_g: f64,
 }

@@ -73,13 +73,14 @@ struct FlowReport {
     bends_kpa: f64,
     coils_kpa: f64,
     curves_kpa: f64,
+    ends_kpa: f64,
 }
 
 #[derive(Serialize)]
-struct Band {
-    nominal: f64,
-    low: f64,
-    high: f64,
+pub(super) struct Band {
+    pub(super) nominal: f64,
+    pub(super) low: f64,
+    pub(super) high: f64,
 }
 
 #[derive(Serialize)]
@@ -164,12 +165,20 @@ impl FlowReport {
                 Regime::Transition => "transitional",
                 Regime::Turbulent => "turbulent",
             },
-            loss_kpa: Band { nominal: kpa(loss.total), low: loss.total.low * 1e-3, high: loss.total.high * 1e-3 },
+            loss_kpa: Band::of(loss.total),
             straights_kpa: kpa(loss.parts.straights),
             bends_kpa: kpa(loss.parts.bends),
             coils_kpa: kpa(loss.parts.coils),
             curves_kpa: kpa(loss.parts.curves),
+            ends_kpa: kpa(loss.parts.ends),
         }
+    }
+}
+
+impl Band {
+    /// In kPa, of pressures in Pa.
+    pub(super) fn of(pressure: Estimate) -> Self {
+        Self { nominal: pressure.nominal * 1e-3, low: pressure.low * 1e-3, high: pressure.high * 1e-3 }
     }
 }
 

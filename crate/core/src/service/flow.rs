@@ -1,7 +1,7 @@
 //! What a run costs the pump.
 
 use crate::centreline::Centreline;
-use crate::design::{Base, Design, Loop, Run};
+use crate::design::{Base, Design, Fitting, Loop, Run};
 use crate::flow::{Conditions, Coolant, Course, Fluid, Glycol, RunLoss, run_loss};
 use crate::out_of_range::OutOfRange;
 
@@ -25,17 +25,30 @@ impl Flow {
     /// [`OutOfRange`] for a temperature at which the coolant freezes or boils, and what no formula takes.
     pub fn of(design: &Design, run: &Run, line: &Centreline) -> Result<Option<Self>, OutOfRange> {
         let Some(fluid) = coolant(&design.working)? else { return Ok(None) };
-        let conditions = Conditions {
-            fluid,
-            flow: design.working.flow_l_per_h,
-            bore: run.tube.bore,
-            roughness: design.process.material.roughness_um.unwrap_or(0.0) * 1e-3,
-            bore_before: None,
-            bore_after: None,
-        };
-        let loss = run_loss(&Course::of(line), &conditions)?;
+        let loss = run_loss(&Course::of(line), &conditions(design, run, fluid, design.working.flow_l_per_h))?;
         Ok(Some(Self { fluid, loss }))
     }
+}
+
+/// Under what a run's loss is reckoned at a flow, L/h. Where a fitting's way through is narrower or wider than the bore, the
+/// coolant changes speed at that end.
+pub fn conditions(design: &Design, run: &Run, fluid: Fluid, flow: f64) -> Conditions {
+    let bore_of = |port: &str| {
+        let port = design.ports.iter().find(|other| other.name == port)?;
+        fitting_named(design, &port.fitting)?.bore
+    };
+    Conditions {
+        fluid,
+        flow,
+        bore: run.tube.bore,
+        roughness: design.process.material.roughness_um.unwrap_or(0.0) * 1e-3,
+        bore_before: bore_of(&run.from),
+        bore_after: bore_of(&run.to),
+    }
+}
+
+fn fitting_named<'d>(design: &'d Design, name: &str) -> Option<&'d Fitting> {
+    design.fittings.iter().find(|fitting| fitting.name == name)
 }
 
 /// The loop's coolant at its working temperature; none where its viscosity is not known.

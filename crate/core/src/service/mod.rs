@@ -3,12 +3,14 @@
 //!
 //! A figure that is not known leaves out what would follow from it.
 
+mod circuit;
 mod flow;
 mod heat;
 mod seal;
 mod strength;
 
-pub use flow::{Flow, coolant};
+pub use circuit::{Agreed, Circuit, Cost, Item, coolant_volume};
+pub use flow::{Flow, conditions, coolant};
 pub use heat::{CARE_MARGIN, Heat, STOP_MARGIN, growth};
 pub use seal::{GLAND_TOLERANCE, SealAtEnd, SealFault, TUBE_TOLERANCE};
 pub use strength::{Strength, allowable, allowed_side_load, side_load, thinnest_outer};

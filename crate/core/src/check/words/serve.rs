@@ -86,6 +86,15 @@ pub(super) const WORDS: &[Words] = &[
         limit: Limit::Most,
     },
     Words {
+        code: "flow_none",
+        title: "No flow",
+        meaning: "Coolant that stands still cools nothing, and costs no pressure.",
+        messages: &[
+            "the stated flow is {value}: nothing can be told of losses. State the flow you mean to have; 60 to 300 L/h is usual.",
+        ],
+        limit: Limit::Exact,
+    },
+    Words {
         code: "flow_unknown",
         title: "Flow cannot be reckoned",
         meaning: "What a tube costs the pump follows from the coolant's viscosity at its temperature.",
@@ -96,7 +105,29 @@ pub(super) const WORDS: &[Words] = &[
         limit: Limit::Exact,
     },
     Words {
-        code: "keeps_air",
+        code: "pump_weak",
+        title: "Pump drives less than the stated flow",
+        meaning: "Pump and loop agree on the flow at which the pump keeps up just what tubes and parts cost. At less flow the \
+                  coolant leaves the blocks warmer.",
+        messages: &[
+            "the pump drives {value} through the tubes and the parts that are stated ({low} to {high} by what the losses may \
+             be off); {limit} is stated. State the flow that you get, use a stronger pump or wider bores, or check the \
+             parts' pressure drops.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "pump_unmet",
+        title: "Pump's curve does not meet the loop",
+        meaning: "The operating point lies where the pump's curve and what the loop costs cross.",
+        messages: &[
+            "the pump's curve {end} at {flow}, where it keeps up {value} and the loop costs {limit}: they never meet. Add \
+             points to the curve, from no flow to no head.",
+        ],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "bleed",
         title: "Keeps air",
         meaning: "Air in a high point does not leave by itself: it chokes the flow and makes noise.",
         messages: &[
@@ -108,7 +139,7 @@ pub(super) const WORDS: &[Words] = &[
         limit: Limit::Exact,
     },
     Words {
-        code: "keeps_coolant",
+        code: "drain",
         title: "Keeps coolant",
         meaning: "What stays in a low point runs out when the tube is taken off.",
         messages: &[

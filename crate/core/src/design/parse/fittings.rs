@@ -10,7 +10,8 @@ use crate::quantity as q;
 /// How much wider than its tube a collar is taken to be where it is not stated, mm; common practice, no source.
 const COLLAR_OVER_TUBE: f64 = 7.0;
 
-const KEYS: &[&str] = &["name", "tube_diameter", "height", "socket_depth", "collar_diameter", "lead", "elbow", "seal"];
+const KEYS: &[&str] =
+    &["name", "tube_diameter", "height", "socket_depth", "collar_diameter", "lead", "bore", "elbow", "seal"];
 
 /// The design's fittings.
 pub(super) fn read(reader: &mut Reader, design: &Keys<'_, '_>) -> Option<Vec<Fitting>> {
@@ -25,6 +26,7 @@ fn fitting(reader: &mut Reader, node: &Node, place: &Place<'_>) -> Option<Fittin
     let socket_depth = reader.number(&keys, &q::FITTING_SOCKET_DEPTH);
     let collar = reader.optional_number(&keys, &q::FITTING_COLLAR);
     let lead = reader.number(&keys, &q::FITTING_LEAD);
+    let bore = reader.known_number(&keys, &q::FITTING_BORE);
     let elbow = optional(reader, &keys, "elbow", elbow);
     let seal = optional(reader, &keys, "seal", seal);
     let tube_diameter = tube_diameter?;
@@ -35,6 +37,7 @@ fn fitting(reader: &mut Reader, node: &Node, place: &Place<'_>) -> Option<Fittin
         socket_depth: socket_depth?,
         collar_diameter: collar?.unwrap_or(tube_diameter + COLLAR_OVER_TUBE),
         lead: lead?,
+        bore: bore?,
         elbow: elbow?,
         seal: seal?,
     })

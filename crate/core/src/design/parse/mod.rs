@@ -7,8 +7,10 @@ mod material;
 mod names;
 mod ports;
 mod process;
+mod pump;
 mod route;
 mod runs;
+mod working;
 
 pub(super) use names::Names;
 
@@ -122,7 +124,7 @@ fn design(reader: &mut Reader, node: &Node) -> Option<Design> {
     let keep_outs = keep_outs::read(reader, &keys);
     let clearance = reader.number(&keys, &q::CLEARANCE);
     let process = process::read(reader, &keys);
-    let working = process::read_loop(reader, &keys);
+    let working = working::read(reader, &keys);
     let design = Design {
         name: name?,
         notes: notes?,

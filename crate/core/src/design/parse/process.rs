@@ -1,11 +1,10 @@
-//! What the tubes are made of and on, and the loop's working state: shipped presets by name, or whole objects.
+//! What the tubes are made of and on: shipped presets by name, or whole objects.
 
 use super::super::making::{Factors, Printer, Process};
 use super::super::node::Node;
 use super::super::place::Place;
 use super::super::reader::{Keys, Reader};
 use super::super::wording::{listed, quoted};
-use super::super::working::{Base, Coolant, Loop};
 use super::material;
 use crate::presets;
 use crate::quantity::{self as q, Kind, Quantity};
@@ -35,38 +34,8 @@ fn factors(reader: &mut Reader, process: &Keys<'_, '_>) -> Option<Factors> {
     Some(Factors { warm: warm?, lasting: lasting?, safety: safety? })
 }
 
-/// The design's `loop`.
-pub(super) fn read_loop(reader: &mut Reader, design: &Keys<'_, '_>) -> Option<Loop> {
-    let place = design.place.key("loop");
-    let keys = match design.get("loop") {
-        Some(node) => {
-            let known = &["flow_l_per_h", "coolant", "cold_c", "working_c", "fault_c", "pressure_kpa", "test_kpa", "up"];
-            reader.keys(node, &place, "The loop", known)?
-        }
-        None => Keys::none(&place),
-    };
-    let flow_l_per_h = reader.number(&keys, &q::FLOW);
-    let coolant = preset_or_own(reader, &keys, &q::COOLANT, presets::coolants, |c| &c.name, coolant);
-    let cold_c = reader.number(&keys, &q::COLD);
-    let working_c = reader.number(&keys, &q::WORKING);
-    let fault_c = reader.number(&keys, &q::FAULT);
-    let pressure_kpa = reader.number(&keys, &q::PRESSURE);
-    let test_kpa = reader.number(&keys, &q::TEST_PRESSURE);
-    let up = up(reader, &keys);
-    Some(Loop {
-        flow_l_per_h: flow_l_per_h?,
-        coolant: coolant?,
-        cold_c: cold_c?,
-        working_c: working_c?,
-        fault_c: fault_c?,
-        pressure_kpa: pressure_kpa?,
-        test_kpa: test_kpa?,
-        up: up?,
-    })
-}
-
 /// The preset that is named (or is the default), or an object of the builder's own.
-fn preset_or_own<T>(
+pub(super) fn preset_or_own<T>(
     reader: &mut Reader,
     keys: &Keys<'_, '_>,
     quantity: &Quantity,
@@ -119,38 +88,6 @@ fn printer(reader: &mut Reader, node: &Node, place: &Place<'_>) -> Option<Printe
         tolerance: tolerance?,
         source: source?,
     })
-}
-
-fn coolant(reader: &mut Reader, node: &Node, place: &Place<'_>) -> Option<Coolant> {
-    let known = &["name", "density_g_per_cm3", "base", "glycol_percent", "viscosity_mpa_s", "source"];
-    let keys = reader.keys(node, place, "A coolant", known)?;
-    let name = reader.text(&keys, &q::COOLANT_NAME);
-    let density = reader.number(&keys, &q::COOLANT_DENSITY);
-    let base = one_of(reader, &keys, &q::COOLANT_BASE, &Base::ALL.map(|base| (base.word(), base)));
-    let glycol_percent = reader.number(&keys, &q::COOLANT_GLYCOL);
-    let viscosity = reader.known_number(&keys, &q::COOLANT_VISCOSITY);
-    let source = reader.text(&keys, &q::COOLANT_SOURCE);
-    Some(Coolant {
-        name: name?,
-        density_g_per_cm3: density?,
-        base: base?,
-        glycol_percent: glycol_percent?,
-        viscosity_mpa_s: viscosity?,
-        source: source?,
-    })
-}
-
-/// Which way is up; z where it is not stated.
-fn up(reader: &mut Reader, keys: &Keys<'_, '_>) -> Option<[f64; 3]> {
-    if keys.get("up").is_none() {
-        return Some([0.0, 0.0, 1.0]);
-    }
-    let up = reader.point(keys, "up", &q::UP)?;
-    if up.iter().fold(0.0, |sum, part| libm::hypot(sum, *part)) >= q::LEAST_FACING {
-        return Some(up);
-    }
-    reader.refuse(&keys.place.key("up"), "Up: it points nowhere. Give a direction, such as [0, 0, 1].");
-    None
 }
 
 /// One of a few words; none where it is left out or null.

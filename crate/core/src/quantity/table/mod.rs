@@ -30,6 +30,10 @@ const NAME: (usize, usize) = (1, 200);
 
 /// Most ports, fittings, keep-outs of a design.
 pub const MOST_PORTS: usize = 1_000;
+/// Most parts of the loop.
+pub const MOST_PARTS: usize = 100;
+/// Most points of a pump's curve.
+pub const MOST_PUMP_POINTS: usize = 100;
 /// Most runs of a design.
 pub const MOST_RUNS: usize = 200;
 /// Most stations of a run.

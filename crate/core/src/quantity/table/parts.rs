@@ -52,6 +52,10 @@ rows! {
         "Which way the arm points: 0 is towards up (z), or along x where the port itself faces up or down; \
          it grows anticlockwise, seen looking at the part.")
         .from(-360.0).to(360.0).step(15.0, 0.0).or(0.0);
+    /// Way through a fitting.
+    FITTING_BORE = number("/fittings/*/bore", "Way through", "mm",
+        "The narrowest bore inside the fitting; leave it empty where it is as wide as the tube's.")
+        .above(0.0).to(500.0).step(0.1, 9.0);
     /// Cord of the O-ring.
     SEAL_SECTION = number("/fittings/*/seal/section", "O-ring section", "mm",
         "Thickness of the ring that seals on the tube: 1.78, 2.0 or 2.62 are usual.")

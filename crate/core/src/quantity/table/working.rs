@@ -54,4 +54,38 @@ rows! {
     UP = number("/loop/up/*", "Up", "",
         "Which way is up when the machine runs, along your axes: [0, 0, 1] is along z.")
         .step(1.0, 0.0);
+    /// Heat that the coolant takes up.
+    HEAT = number("/loop/heat_w", "Heat load", "W",
+        "What the cooled parts give off under load: add up their rated powers.")
+        .from(0.0).to(100_000.0).step(50.0, 400.0).or(400.0);
+    /// Pump.
+    PUMP = choice("/loop/pump", "Pump", "pump", Some("usual pump"),
+        "What drives the coolant, by its curve: head against flow.");
+    /// Name of an own pump.
+    PUMP_NAME = text("/loop/pump/name", "Pump name", NAME, None, "A name for your pump.");
+    /// Flow at a point of its curve.
+    PUMP_FLOW = number("/loop/pump/points/*/flow_l_per_h", "Flow", "L/h",
+        "A flow of the pump's curve; the first is no flow, and each is more than the one before.")
+        .from(0.0).to(100_000.0).step(50.0, 500.0);
+    /// Head at a point of its curve.
+    PUMP_HEAD = number("/loop/pump/points/*/head_m", "Head", "m",
+        "How high it lifts coolant at that flow, from the data sheet; 1 m is 9.8 kPa. It falls as the flow grows.")
+        .from(0.0).to(1_000.0).step(0.1, 3.0);
+    /// Source of its figures.
+    PUMP_SOURCE = text("/loop/pump/source", "Source", (0, 2_000), Some(""), "Where the figures come from.");
+    /// Name of a part of the loop.
+    PART_NAME = text("/loop/parts/*/name", "Part", NAME, None,
+        "What you call it, such as \"processor block\".");
+    /// What a part costs.
+    PART_DROP = number("/loop/parts/*/drop_kpa", "Pressure drop", "kPa",
+        "What it costs at the flow beside, from the maker's or a tester's curve; 1 psi is 6.9 kPa.")
+        .from(0.0).to(10_000.0).step(0.5, 6.0);
+    /// At what flow.
+    PART_FLOW = number("/loop/parts/*/at_l_per_h", "At a flow of", "L/h",
+        "The flow that the pressure drop is stated at; 1 US gallon a minute is 227.")
+        .above(0.0).to(100_000.0).step(5.0, 225.0).or(225.0);
+    /// What it holds.
+    PART_VOLUME = number("/loop/parts/*/volume_ml", "Holds", "mL",
+        "How much coolant it holds: fill it from a jug and see.")
+        .from(0.0).to(1e6).step(10.0, 50.0).or(0.0);
 }
