@@ -26,3 +26,4 @@ pub mod service;
 pub mod strategies;
 pub mod strength;
 pub mod tube;
+pub mod variants;

@@ -140,3 +140,43 @@ fn what_is_no_pump_or_no_part_is_refused_at_its_place() {
     assert_eq!(refused(json!({"parts": [part(1.0, 0.0, 0.0)]})), "/loop/parts/0/at_l_per_h");
     assert_eq!(refused(json!({"parts": [part(1.0, 9.0, 0.0), part(1.0, 9.0, 0.0)]})), "/loop/parts/1/name");
 }
+
+/// A rigid volume, the ideal gas: p1 = 50 + 101.325 kPa at 21 degrees C and 19 degrees C later would be p1 * 292.15/294.15; what
+/// is missing from that has leaked.
+#[test]
+fn a_leak_test_tells_temperature_from_leaking() {
+    let test = |end: f64| {
+        with_loop(
+            json!({"leak_test": {"volume_ml": 800, "start_kpa": 50, "end_kpa": end, "start_c": 21, "end_c": 19, "minutes": 30}}),
+        )
+    };
+    let tight = 151.325 * 292.15 / 294.15 - 101.325;
+    let found = told(&test(tight))["leak_test"].clone();
+    near(&found["by_temperature_kpa"], 50.0 - tight, 1e-9);
+    assert!(number(&found["by_leak_kpa"]).abs() < 1e-9 && found["passes"] == json!(true), "{found}");
+    near(&found["per_kelvin_kpa"], 151.325 / 294.15, 1e-12);
+    // 1.5 kPa in 30 minutes are 0.5 in ten: the limit. In 0.8 L, 1.5 kPa are 12 mbar L in 1800 s.
+    let leaked = |by: f64| test((151.325 - by) * 292.15 / 294.15 - 101.325);
+    let found = told(&leaked(1.49))["leak_test"].clone();
+    near(&found["in_limit_time_kpa"], 1.49 / 3.0, 1e-9);
+    near(&found["rate_mbar_l_per_s"], 14.9 * 0.8 / 1800.0, 1e-9);
+    near(&found["rate_sccm"], 14.9 * 0.8 / 1800.0 * 60.0 / 1013.25 * 1000.0, 1e-9);
+    assert_eq!(all(&leaked(1.49), "leak"), []);
+    let finding = one(&leaked(1.51), "leak");
+    assert_eq!((finding.severity, finding.limit), (Severity::Stop, Some(0.5)));
+}
+
+#[test]
+fn a_leak_test_is_held_to_its_pressure_its_time_and_its_volume() {
+    let text = with_loop(json!({"leak_test": {"start_kpa": 80, "end_kpa": 80, "minutes": 5}}));
+    assert_eq!(one(&text, "leak_pressure").severity, Severity::Care);
+    assert_eq!(one(&text, "leak_short").severity, Severity::Note);
+    // Without a volume of its own it is the loop's.
+    let coolant = number(&told(&text)["coolant_ml"]);
+    near(&told(&text)["leak_test"]["volume_ml"], coolant, 1e-12);
+    let empty =
+        json!({"format": "tubewright-design", "version": 1, "loop": {"leak_test": {"start_kpa": 40, "end_kpa": 40}}});
+    assert_eq!(all(&empty, "leak_unread").len(), 1);
+    let vacuum = problems(&with_loop(json!({"leak_test": {"end_kpa": -101, "air_kpa": 90}})).to_string());
+    assert_eq!(vacuum[0].path, "/loop/leak_test/end_kpa");
+}

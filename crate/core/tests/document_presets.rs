@@ -206,7 +206,9 @@ fn the_form_is_told_what_the_reader_holds_to() {
                  "fault_c": 1, "pressure_kpa": 1, "test_kpa": 100, "up": [1, 0.5, 0.5], "heat_w": 1,
                  "pump": {"name": "p", "points": [{"flow_l_per_h": 0, "head_m": 1000}, {"flow_l_per_h": 100_000, "head_m": 0}],
                           "source": ""},
-                 "parts": [{"name": "p", "drop_kpa": 1, "at_l_per_h": 1, "volume_ml": 1}]}});
+                 "parts": [{"name": "p", "drop_kpa": 1, "at_l_per_h": 1, "volume_ml": 1}],
+                 "leak_test": {"volume_ml": 1, "start_kpa": 1, "end_kpa": 1, "start_c": 1, "end_c": 1, "minutes": 1,
+                               "air_kpa": 120, "limit_kpa": 1, "limit_minutes": 1}}});
     assert_eq!(problems(&full.to_string()), []);
     let vocabulary = vocabulary();
     let mut numbers = 0;

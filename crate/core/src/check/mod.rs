@@ -11,6 +11,7 @@ mod far;
 mod finding;
 mod fitted;
 mod heat;
+mod leak;
 mod loops;
 mod meets;
 mod mend;
@@ -64,6 +65,7 @@ pub const CHECKS: &[Check] = &[
     choke::findings,
     pumped::findings,
     bleed::findings,
+    leak::findings,
 ];
 
 /// Findings of one kind about one run that are told: a run with more is wrong as a whole, and telling each corner of
@@ -84,4 +86,33 @@ pub fn findings(subject: Subject<'_>) -> Vec<Finding> {
 /// Every finding, its ways to mend it not yet tried.
 fn untried(subject: Subject<'_>, budget: &mut Budget) -> Vec<Finding> {
     CHECKS.iter().flat_map(|check| check(subject, budget)).collect()
+}
+
+/// Findings without ways to mend them, check by check: what differs between variants of a tube is asked of each anew.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ByCheck(Vec<Vec<Finding>>);
+
+impl ByCheck {
+    /// Places in [`CHECKS`] of those that look for what the skin meets. They take longest, and nothing of the bore, the
+    /// material or the loop is their concern.
+    const OF_THE_SKIN: [usize; 2] = [9, 15];
+
+    /// Asks every check.
+    pub fn of(subject: Subject<'_>) -> Self {
+        let mut budget = Budget::of(LOOKS);
+        Self(CHECKS.iter().map(|check| check(subject, &mut budget)).collect())
+    }
+
+    /// Asks about a design whose ways and outer diameters are the same, and of which only the rest may differ.
+    pub fn with_the_same_skin(&self, subject: Subject<'_>) -> Self {
+        let mut budget = Budget::of(LOOKS);
+        let known = |index: usize| self.0.get(index).filter(|_| Self::OF_THE_SKIN.contains(&index)).cloned();
+        let asked = CHECKS.iter().enumerate();
+        Self(asked.map(|(index, check)| known(index).unwrap_or_else(|| check(subject, &mut budget))).collect())
+    }
+
+    /// Every finding, in order.
+    pub fn all(&self) -> impl Iterator<Item = &Finding> {
+        self.0.iter().flatten()
+    }
 }

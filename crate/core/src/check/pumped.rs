@@ -20,14 +20,17 @@ fn told(subject: Subject<'_>) -> Option<Finding> {
     }
     let lines: Vec<_> = subject.lines.iter().map(|line| line.line.as_ref()).collect();
     let circuit = Circuit::of(design, &lines).ok().flatten()?;
-    match circuit.agreed() {
-        Ok(agreed) if agreed.nominal.flow < stated => Some(
-            Finding::new("pump_weak", Severity::Care, "/loop/flow_l_per_h")
-                .value(agreed.nominal.flow, "L/h")
-                .limit(stated, SOURCE)
-                .word("low", words::number(agreed.flows[0], "L/h"))
-                .word("high", words::number(agreed.flows[1], "L/h")),
-        ),
+    match circuit.met() {
+        Ok(point) if point.flow < stated => {
+            let [low, high] = circuit.agreed().map_or([point.flow; 2], |agreed| agreed.flows);
+            Some(
+                Finding::new("pump_weak", Severity::Care, "/loop/flow_l_per_h")
+                    .value(point.flow, "L/h")
+                    .limit(stated, SOURCE)
+                    .word("low", words::number(low, "L/h"))
+                    .word("high", words::number(high, "L/h")),
+            )
+        }
         Ok(_) | Err(NoOperatingPoint::Loss(_)) => None,
         Err(NoOperatingPoint::TooWeak { flow, head, loss }) => Some(unmet(flow, head, loss).word("end", "begins")),
         Err(NoOperatingPoint::CurveEnds { flow, head, loss }) => Some(unmet(flow, head, loss).word("end", "ends")),

@@ -5,7 +5,7 @@ use super::model::{
     Coil, Coordinate, Design, Dress, Elbow, Ends, Fitting, KeepOut, KeepOutShape, Port, Run, Seal, Station,
 };
 use super::parse::{FORMAT, VERSION};
-use super::working::{Coolant, Loop, LoopPart, PumpStated};
+use super::working::{Coolant, LeakReadings, Loop, LoopPart, PumpStated};
 use super::writer::Writer;
 
 /// The design's canonical text, with a line feed at its end. Parsing it gives the same design; writing that gives the
@@ -251,6 +251,10 @@ fn working(w: &mut Writer, working: &Loop) {
         w.number("heat_w", working.heat_w);
         pump(w.key("pump"), &working.pump);
         w.list("parts", &working.parts, part);
+        match &working.leak_test {
+            Some(readings) => leak_test(w.key("leak_test"), readings),
+            None => w.null("leak_test"),
+        }
     });
 }
 
@@ -264,6 +268,20 @@ fn pump(w: &mut Writer, pump: &PumpStated) {
             });
         });
         w.text("source", &pump.source);
+    });
+}
+
+fn leak_test(w: &mut Writer, readings: &LeakReadings) {
+    w.object(|w| {
+        w.known("volume_ml", readings.volume_ml);
+        w.number("start_kpa", readings.start_kpa);
+        w.number("end_kpa", readings.end_kpa);
+        w.number("start_c", readings.start_c);
+        w.number("end_c", readings.end_c);
+        w.number("minutes", readings.minutes);
+        w.number("air_kpa", readings.air_kpa);
+        w.number("limit_kpa", readings.limit_kpa);
+        w.number("limit_minutes", readings.limit_minutes);
     });
 }
 

@@ -67,6 +67,31 @@ pub struct Loop {
     pub pump: PumpStated,
     /// What else it goes through, besides the tubes.
     pub parts: Vec<LoopPart>,
+    /// What was read when it was tested with air.
+    pub leak_test: Option<LeakReadings>,
+}
+
+/// What was read at a leak test with air. Pressures are over the air's, kPa.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct LeakReadings {
+    /// Volume of air shut in, mL; none where it is the whole loop's.
+    pub volume_ml: Option<f64>,
+    /// Pressure at the start.
+    pub start_kpa: f64,
+    /// Pressure at the end.
+    pub end_kpa: f64,
+    /// Temperature at the start, degrees C.
+    pub start_c: f64,
+    /// Temperature at the end, degrees C.
+    pub end_c: f64,
+    /// How long it took, minutes.
+    pub minutes: f64,
+    /// Pressure of the air about it, kPa absolute.
+    pub air_kpa: f64,
+    /// The most that may leak in `limit_minutes`.
+    pub limit_kpa: f64,
+    /// See [`LeakReadings::limit_kpa`], minutes.
+    pub limit_minutes: f64,
 }
 
 /// A pump by points of its curve, from the least flow on; two of them, at no flow and at no head, are a data sheet's two

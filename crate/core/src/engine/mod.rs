@@ -11,7 +11,7 @@ pub use vocabulary::vocabulary;
 
 use crate::design::{self, LONGEST_TEXT, Refusal};
 use crate::mesh::Mesh;
-use crate::{edit, presets as shipped, report};
+use crate::{edit, presets as shipped, report, variants};
 
 /// The same design as canonical JSON text: defaults filled in, keys in order.
 ///
@@ -83,6 +83,14 @@ pub fn difference(before: &str, after: &str) -> Result<String, Refusal> {
     let old = Stages::of(before).map_err(|refusal| told("The design before", refusal))?;
     let new = Stages::of(after).map_err(|refusal| told("The design after", refusal))?;
     Ok(edit::difference(&old, &new))
+}
+
+/// The design in other sizes and materials, side by side; see [`variants::variants`] for what can be asked.
+///
+/// # Errors
+/// As [`report()`]; a request that cannot be met: its `path` then points into the request.
+pub fn variants(text: &str, request: &str) -> Result<String, Refusal> {
+    variants::variants(text, request)
 }
 
 /// Everything that ships: fittings, tubes, materials, printers, coolants, demo designs, as one JSON text.

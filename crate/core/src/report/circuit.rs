@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::service::Band;
 use crate::engine::Stages;
 use crate::flow::{Fluid, NoOperatingPoint};
-use crate::service::{Circuit, Cost, Item, coolant_volume};
+use crate::service::{Circuit, Cost, Item, LeakFound, coolant_volume};
 
 /// The loop: pump, tubes and parts.
 #[derive(Serialize)]
@@ -21,6 +21,21 @@ pub(super) struct LoopReport<'a> {
     no_operating: Option<String>,
     /// What each tube and each part takes of the loss, at the operating point, or at the stated flow where there is none.
     shares: Vec<ShareReport<'a>>,
+    leak_test: Option<LeakReport>,
+}
+
+#[derive(Serialize)]
+struct LeakReport {
+    volume_ml: f64,
+    fall_kpa: f64,
+    by_temperature_kpa: f64,
+    by_leak_kpa: f64,
+    in_limit_time_kpa: f64,
+    rate_mbar_l_per_s: f64,
+    rate_sccm: f64,
+    per_kelvin_kpa: f64,
+    energy_j: [f64; 2],
+    passes: bool,
 }
 
 #[derive(Serialize)]
@@ -61,8 +76,11 @@ impl<'a> LoopReport<'a> {
     pub(super) fn of(stages: &'a Stages<'_>, bores: f64) -> Self {
         let design = &stages.design;
         let lines: Vec<_> = stages.lines.iter().map(|line| line.line.as_ref()).collect();
+        let coolant_ml = coolant_volume(design, bores);
+        let readings = design.working.leak_test.as_ref();
         let nothing = Self {
-            coolant_ml: coolant_volume(design, bores),
+            coolant_ml,
+            leak_test: readings.and_then(|readings| LeakFound::of(readings, coolant_ml).ok()).map(LeakReport::of),
             fluid: None,
             stated: None,
             operating: None,
@@ -86,6 +104,23 @@ impl<'a> LoopReport<'a> {
             no_operating: agreed.err().as_ref().map(NoOperatingPoint::to_string),
             shares: costs.iter().map(|cost| ShareReport::of(stages, cost, total)).collect(),
             ..nothing
+        }
+    }
+}
+
+impl LeakReport {
+    fn of(found: LeakFound) -> Self {
+        Self {
+            volume_ml: found.volume * 1e3,
+            fall_kpa: found.fall,
+            by_temperature_kpa: found.by_temperature,
+            by_leak_kpa: found.by_leak,
+            in_limit_time_kpa: found.in_limit_time,
+            rate_mbar_l_per_s: found.rate,
+            rate_sccm: found.rate_sccm,
+            per_kelvin_kpa: found.per_kelvin,
+            energy_j: found.energy,
+            passes: found.passes,
         }
     }
 }

@@ -6,11 +6,11 @@ use std::cell::OnceCell;
 use serde::Serialize;
 use serde_json::{Value, json};
 
-use crate::check::Finding;
+use crate::check::PatchStep;
 
 /// A step of a JSON Patch; RFC 6902 wants no `value` in a `remove`.
 #[derive(Serialize)]
-pub(super) struct Step {
+pub(crate) struct Step {
     op: &'static str,
     path: String,
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -18,26 +18,27 @@ pub(super) struct Step {
 }
 
 /// The text as a tree, made when the first fix needs it.
-pub(super) struct Source<'t> {
+pub(crate) struct Source<'t> {
     text: &'t str,
     tree: OnceCell<Value>,
 }
 
 impl<'t> Source<'t> {
     /// The source of a text that has been read as a design.
-    pub(super) fn of(text: &'t str) -> Self {
+    pub(crate) fn of(text: &'t str) -> Self {
         Self { text: text.strip_prefix('\u{feff}').unwrap_or(text), tree: OnceCell::new() }
     }
 
-    fn has(&self, pointer: &str) -> bool {
+    /// Whether the text has something there.
+    pub(crate) fn has(&self, pointer: &str) -> bool {
         self.tree.get_or_init(|| serde_json::from_str(self.text).unwrap_or_default()).pointer(pointer).is_some()
     }
 }
 
-/// The steps of a finding's fix that can be applied to the text as it is.
-pub(super) fn told(finding: &Finding, source: &Source<'_>) -> Option<Vec<Step>> {
+/// Steps on a design with every default filled in, so that they can be applied to the text as it is.
+pub(crate) fn on_text(fix: &[PatchStep], source: &Source<'_>) -> Vec<Step> {
     let mut steps: Vec<Step> = Vec::new();
-    for step in finding.fix.as_ref()? {
+    for step in fix {
         let mut op = step.op;
         if op != "remove" && !source.has(&step.path) {
             add_missing_parents(&mut steps, &step.path, source);
@@ -45,7 +46,7 @@ pub(super) fn told(finding: &Finding, source: &Source<'_>) -> Option<Vec<Step>> 
         }
         steps.push(Step { op, path: step.path.clone(), value: step.value.clone() });
     }
-    Some(steps)
+    steps
 }
 
 /// Adds each missing object above `path`, empty: left out and empty mean the same defaults.
@@ -69,32 +70,11 @@ fn add_missing_parents(steps: &mut Vec<Step>, path: &str, source: &Source<'_>) {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::check::{PatchStep, Severity};
-
-    fn finding(steps: &[(&'static str, &str, Option<Value>)]) -> Finding {
-        Finding {
-            code: "thin_tip",
-            severity: Severity::Stop,
-            run: None,
-            place: String::new(),
-            at: None,
-            value: None,
-            limit: None,
-            unit: "mm",
-            source: "geometry",
-            words: Vec::new(),
-            ways: Vec::new(),
-            fix: Some(
-                steps
-                    .iter()
-                    .map(|(op, path, value)| PatchStep { op, path: (*path).into(), value: value.clone() })
-                    .collect(),
-            ),
-        }
-    }
 
     fn steps(text: &str, fix: &[(&'static str, &str, Option<Value>)]) -> Value {
-        serde_json::to_value(told(&finding(fix), &Source::of(text))).unwrap()
+        let fix: Vec<PatchStep> =
+            fix.iter().map(|(op, path, value)| PatchStep { op, path: (*path).into(), value: value.clone() }).collect();
+        serde_json::to_value(on_text(&fix, &Source::of(text))).unwrap()
     }
 
     #[test]

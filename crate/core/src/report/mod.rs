@@ -1,7 +1,7 @@
 //! What is told about a design: the report's numbers and findings, and the scene that is drawn.
 
 mod circuit;
-mod fix;
+pub(crate) mod fix;
 mod numbers;
 mod runs;
 mod scene;
@@ -30,7 +30,10 @@ pub fn report(stages: &Stages<'_>) -> String {
         r#loop: LoopReport::of(stages, totals.bore_mm3),
         totals,
         runs,
-        findings: findings.iter().map(|finding| FindingReport::of(finding, fix::told(finding, &source))).collect(),
+        findings: findings
+            .iter()
+            .map(|finding| FindingReport::of(finding, finding.fix.as_ref().map(|steps| fix::on_text(steps, &source))))
+            .collect(),
     };
     serde_json::to_string(&report).unwrap_or_default()
 }

@@ -97,9 +97,21 @@ impl<'d> Circuit<'d> {
     ///
     /// # Errors
     /// [`NoOperatingPoint`] where they never agree.
+    pub fn met(&self) -> Result<OperatingPoint, NoOperatingPoint> {
+        self.met_by(|loss| loss.nominal)
+    }
+
+    fn met_by(&self, pick: fn(Estimate) -> f64) -> Result<OperatingPoint, NoOperatingPoint> {
+        operating_point(&self.pump, |flow| self.loss(flow).map(pick))
+    }
+
+    /// The same, and between what flows it may lie.
+    ///
+    /// # Errors
+    /// As [`Circuit::met`].
     pub fn agreed(&self) -> Result<Agreed, NoOperatingPoint> {
-        let at = |pick: fn(Estimate) -> f64| operating_point(&self.pump, |flow| self.loss(flow).map(pick));
-        let nominal = at(|loss| loss.nominal)?;
+        let at = |pick| self.met_by(pick);
+        let nominal = self.met()?;
         let most = at(|loss| loss.low).map_or(nominal.flow, |point| point.flow);
         let least = at(|loss| loss.high).map_or(nominal.flow, |point| point.flow);
         Ok(Agreed { nominal, flows: [least, most] })

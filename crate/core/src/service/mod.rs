@@ -6,11 +6,13 @@
 mod circuit;
 mod flow;
 mod heat;
+mod leak;
 mod seal;
 mod strength;
 
 pub use circuit::{Agreed, Circuit, Cost, Item, coolant_volume};
 pub use flow::{Flow, conditions, coolant};
 pub use heat::{CARE_MARGIN, Heat, STOP_MARGIN, growth};
+pub use leak::LeakFound;
 pub use seal::{GLAND_TOLERANCE, SealAtEnd, SealFault, TUBE_TOLERANCE};
 pub use strength::{Strength, allowable, allowed_side_load, side_load, thinnest_outer};

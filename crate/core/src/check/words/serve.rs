@@ -127,6 +127,42 @@ pub(super) const WORDS: &[Words] = &[
         limit: Limit::Exact,
     },
     Words {
+        code: "leak",
+        title: "Leaks",
+        meaning: "Air that is shut in loses pressure when it cools and when it leaks; only the second is held against the limit.",
+        messages: &[
+            "of the {fall} that the pressure fell, {cooled} is temperature. The rest comes to {value} in {minutes}, {rate}; \
+             {limit} may leak. Do not fill it: find the leak with soapy water, joint by joint.",
+        ],
+        limit: Limit::Most,
+    },
+    Words {
+        code: "leak_pressure",
+        title: "Too much air",
+        meaning: "Air under pressure is a spring: a part that bursts flies. A loop is tested with little.",
+        messages: &[
+            "{value} of air is more than a loop is tested with, {limit} at most. Let it off; use a regulator and eye \
+             protection. To prove a tube at more, fill it with water.",
+        ],
+        limit: Limit::Most,
+    },
+    Words {
+        code: "leak_short",
+        title: "Test too short",
+        meaning: "A pinhole takes its time, and so does the air until it is as warm as the loop.",
+        messages: &[
+            "{value} tells little: let it settle for five minutes, then wait {limit} or more between the readings.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
+        code: "leak_unread",
+        title: "Test cannot be read",
+        meaning: "How fast it leaks follows from the volume of air and how far its pressure falls.",
+        messages: &["the loop holds nothing that is known, and the readings state no volume of air. State it."],
+        limit: Limit::Exact,
+    },
+    Words {
         code: "bleed",
         title: "Keeps air",
         meaning: "Air in a high point does not leave by itself: it chokes the flow and makes noise.",

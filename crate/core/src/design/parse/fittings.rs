@@ -4,7 +4,7 @@ use super::super::model::{Elbow, Fitting, Seal};
 use super::super::node::Node;
 use super::super::place::Place;
 use super::super::reader::{Keys, Reader};
-use super::each;
+use super::{each, optional};
 use crate::quantity as q;
 
 /// How much wider than its tube a collar is taken to be where it is not stated, mm; common practice, no source.
@@ -41,19 +41,6 @@ fn fitting(reader: &mut Reader, node: &Node, place: &Place<'_>) -> Option<Fittin
         elbow: elbow?,
         seal: seal?,
     })
-}
-
-/// A part that may be left out or null.
-fn optional<T>(
-    reader: &mut Reader,
-    keys: &Keys<'_, '_>,
-    key: &str,
-    read: fn(&mut Reader, &Node, &Place<'_>) -> Option<T>,
-) -> Option<Option<T>> {
-    match keys.get(key) {
-        None | Some(Node::Null) => Some(None),
-        Some(node) => read(reader, node, &keys.place.key(key)).map(Some),
-    }
 }
 
 fn elbow(reader: &mut Reader, node: &Node, place: &Place<'_>) -> Option<Elbow> {

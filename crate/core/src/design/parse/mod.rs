@@ -3,6 +3,7 @@
 mod dress;
 mod fittings;
 mod keep_outs;
+mod leak_test;
 mod material;
 mod names;
 mod ports;
@@ -154,4 +155,17 @@ fn each<T>(
         all.extend(read(reader, item, &list.item(index)));
     }
     (all.len() == items.len()).then_some(all)
+}
+
+/// A part that may be left out or null.
+fn optional<T>(
+    reader: &mut Reader,
+    keys: &Keys<'_, '_>,
+    key: &str,
+    read: fn(&mut Reader, &Node, &Place<'_>) -> Option<T>,
+) -> Option<Option<T>> {
+    match keys.get(key) {
+        None | Some(Node::Null) => Some(None),
+        Some(node) => read(reader, node, &keys.place.key(key)).map(Some),
+    }
 }

@@ -5,7 +5,7 @@ use super::super::place::Place;
 use super::super::reader::{Keys, Reader};
 use super::super::working::{Base, Coolant, Loop, LoopPart};
 use super::process::{one_of, preset_or_own};
-use super::{each, names, pump};
+use super::{each, leak_test, names, optional, pump};
 use crate::presets;
 use crate::quantity as q;
 
@@ -21,6 +21,7 @@ const KEYS: &[&str] = &[
     "heat_w",
     "pump",
     "parts",
+    "leak_test",
 ];
 
 /// The design's `loop`.
@@ -42,6 +43,7 @@ pub(super) fn read(reader: &mut Reader, design: &Keys<'_, '_>) -> Option<Loop> {
     let pump = preset_or_own(reader, &keys, &q::PUMP, presets::pumps, |p| &p.name, pump::read);
     names::unique(reader, &keys, "parts");
     let parts = each(reader, &keys, ("parts", q::MOST_PARTS, "parts of the loop"), part);
+    let leak_test = optional(reader, &keys, "leak_test", leak_test::read);
     Some(Loop {
         flow_l_per_h: flow_l_per_h?,
         coolant: coolant?,
@@ -54,6 +56,7 @@ pub(super) fn read(reader: &mut Reader, design: &Keys<'_, '_>) -> Option<Loop> {
         heat_w: heat_w?,
         pump: pump?,
         parts: parts?,
+        leak_test: leak_test?,
     })
 }
 

@@ -1,6 +1,6 @@
 //! What goes through the tubes, how warm and at what pressure.
 
-use super::super::{Quantity, choice, number, text};
+use super::super::{Quantity, choice, group, number, text};
 use super::NAME;
 
 rows! {
@@ -88,4 +88,43 @@ rows! {
     PART_VOLUME = number("/loop/parts/*/volume_ml", "Holds", "mL",
         "How much coolant it holds: fill it from a jug and see.")
         .from(0.0).to(1e6).step(10.0, 50.0).or(0.0);
+    /// Readings of a leak test.
+    LEAK_TEST = group("/loop/leak_test", "Leak test with air",
+        "Shut air in, let it settle for some minutes, read the gauge and a thermometer, and read both again later.");
+    /// Volume of air.
+    LEAK_VOLUME = number("/loop/leak_test/volume_ml", "Air shut in", "mL",
+        "How much air is shut in, hoses and gauge included; leave it empty where it is the whole loop's.")
+        .above(0.0).to(1e6).step(10.0, 600.0);
+    /// Pressure at the start.
+    LEAK_START = number("/loop/leak_test/start_kpa", "Pressure at the start", "kPa",
+        "What the gauge shows once it has settled; 50 kPa is 0.5 bar or 7.3 psi, and the most to use with air.")
+        .above(0.0).to(1_000.0).step(1.0, 50.0).or(50.0);
+    /// Pressure at the end.
+    LEAK_END = number("/loop/leak_test/end_kpa", "Pressure at the end", "kPa",
+        "What the gauge shows at the end of the test.")
+        .from(-100.0).to(1_000.0).step(0.1, 49.5);
+    /// Temperature at the start.
+    LEAK_START_WARM = number("/loop/leak_test/start_c", "Temperature at the start", "°C",
+        "Of the loop itself when you read the gauge: hold a thermometer to a block.")
+        .from(-40.0).to(100.0).step(0.5, 21.0).or(21.0);
+    /// Temperature at the end.
+    LEAK_END_WARM = number("/loop/leak_test/end_c", "Temperature at the end", "°C",
+        "The same at the end: one kelvin less looks like half a kilopascal lost.")
+        .from(-40.0).to(100.0).step(0.5, 21.0).or(21.0);
+    /// How long.
+    LEAK_MINUTES = number("/loop/leak_test/minutes", "Took", "min",
+        "Time between the two readings: 15 to 60 minutes is common practice, no source.")
+        .above(0.0).to(100_000.0).step(5.0, 30.0).or(30.0);
+    /// Pressure of the air about it.
+    LEAK_AIR = number("/loop/leak_test/air_kpa", "Air pressure", "kPa",
+        "Of the air about you, absolute; 101.325 at the sea, some 10 less 900 m up. The weather moves it by 1 or 2.")
+        .from(30.0).to(120.0).step(0.1, 101.325).or(101.325);
+    /// The most that may leak.
+    LEAK_LIMIT = number("/loop/leak_test/limit_kpa", "May lose", "kPa",
+        "What may leak in the time beside, after the part that is temperature: 0.5 kPa in 10 minutes is common practice, no source.")
+        .above(0.0).to(100.0).step(0.1, 0.5).or(0.5);
+    /// In what time.
+    LEAK_LIMIT_MINUTES = number("/loop/leak_test/limit_minutes", "In", "min",
+        "The time that the limit is for.")
+        .above(0.0).to(100_000.0).step(1.0, 10.0).or(10.0);
 }
