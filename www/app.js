@@ -6,6 +6,7 @@ import { keepDesign, onOtherTab } from "./design/keep.js";
 import { keysOf, valueAt } from "./design/pointer.js";
 import { renamed } from "./design/rename.js";
 import { Store } from "./design/store.js";
+import { whole } from "./design/whole.js";
 import { Cards } from "./form/cards.js";
 import { placed } from "./form/sheet.js";
 import { focusPlace, keepingFocus } from "./focus.js";
@@ -331,7 +332,7 @@ export class App {
     this.say("elsewhere", {
       kind: "trouble",
       text: "This design was changed in another tab. The tab that changes something last is the one that is kept.",
-      action: { label: "Show the other tab's", run: () => this.opening.replace(design) },
+      action: { label: "Show the other tab's", run: () => this.opening.replace(whole(design, this.words)) },
     });
   }
 }

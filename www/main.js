@@ -5,6 +5,7 @@ import { App } from "./app.js";
 import { blankDesign } from "./design/fresh.js";
 import { isDesignShaped } from "./design/shape.js";
 import { readKept } from "./design/keep.js";
+import { whole } from "./design/whole.js";
 import { EngineLink } from "./engine/link.js";
 import { startTheme } from "./preview/theme.js";
 import { wordsOf } from "./words/errors.js";
@@ -34,8 +35,8 @@ async function start() {
   const design = kept.design ?? (await firstDesign(link, presets)) ?? blankDesign(words);
   app = new App({
     root: /** @type {HTMLElement} */ (document.getElementById("page")),
-    design,
-    previous: kept.previous,
+    design: whole(design, words),
+    previous: kept.previous && whole(kept.previous, words),
     words,
     presets,
     link,

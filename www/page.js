@@ -17,7 +17,7 @@ import { mark } from "./words/marks.js";
 /** @import { Sheet } from "./form/sheet.js" */
 
 /** Where a person on a small screen jumps to. */
-const JUMPS = [["ports", "Ports"], ["runs", "Runs"], ["preview", "Preview"], ["result", "Result"], ["files", "Files"], ["compare", "Compare"]];
+const JUMPS = [["ports", "Ports"], ["runs", "Runs"], ["making", "Making"], ["preview", "Preview"], ["result", "Result"], ["files", "Files"], ["compare", "Compare"]];
 
 /**
  * The whole page.

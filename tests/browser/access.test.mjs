@@ -61,13 +61,32 @@ const STATES = {
     await page.locator("#at-runs-0-dress").getByRole("checkbox").check();
     await page.locator("#at-runs-0-dress-depth").fill("400");
   },
+  "own figures": async (page) => {
+    for (const place of ["process-material", "process-printer", "loop-coolant", "loop-pump"]) await page.locator(`#at-${place}-own`).click();
+    for (const key of ["hdt_180_c", "strength_mpa", "expansion_um_per_m_k"]) await page.locator(`#at-process-material-${key}`).fill("");
+    await page.locator("#at-process-factors > summary").click();
+    await page.locator("#add-parts").click();
+    await page.locator("#at-loop-up").getByRole("radio", { name: "other" }).check();
+  },
+  "own figures to mend": async (page) => {
+    await page.locator("#at-process-material-own").click();
+    await page.locator("#at-process-material-hdt_180_c").fill("warm");
+    await page.locator("#at-process-factors > summary").click();
+    await page.locator("#at-process-factors-safety").fill("0");
+    await page.locator("#at-loop-test_kpa").fill("-1");
+    await page.locator("#at-loop-pump-own").click();
+    await page.locator("#add-pump-points").click();
+    await page.locator("#at-loop-pump-points-0-head_m").fill("-1");
+    await page.locator("#choose-parts").selectOption("own");
+    await page.locator("#add-parts").click();
+  },
   everything: async (page) => {
     await page.getByRole("button", { name: "Unfold fitting" }).first().click();
     await page.locator("#at-fittings-0").getByRole("radio", { name: "Elbow" }).check();
     await page.getByRole("button", { name: "Add a box" }).click();
     await page.getByRole("button", { name: "Add a cylinder" }).click();
     await page.locator("#at-ports-0").getByRole("radio", { name: "other" }).check();
-    await page.locator("#at-process-material").selectOption("own");
+    await page.locator("#at-process-material-own").click();
     await page.locator("summary", { hasText: "Tube ends" }).first().click();
     await page.getByRole("button", { name: "Drawing", exact: true }).click();
   },

@@ -3,8 +3,9 @@
 
 import { freshName } from "./lists.js";
 import { numberIn, tidy } from "./typed.js";
+import { whole } from "./whole.js";
 
-/** @import { Design, Dress, Ends, Fitting, KeepOut, Port, Run, TubeSize, Typed } from "./types.js" */
+/** @import { Design, Dress, Ends, Fitting, KeepOut, Part, Port, Run, TubeSize, Typed } from "./types.js" */
 /** @import { Vocabulary } from "../words/vocabulary.js" */
 
 /**
@@ -13,7 +14,7 @@ import { numberIn, tidy } from "./typed.js";
  * @returns {Design}
  */
 export function blankDesign(words) {
-  return {
+  return whole({
     format: "tubewright-design",
     version: 1,
     name: "",
@@ -34,7 +35,7 @@ export function blankDesign(words) {
       fault_c: usual(words, "/loop/fault_c"),
       pressure_kpa: usual(words, "/loop/pressure_kpa"),
     },
-  };
+  }, words);
 }
 
 /**
@@ -136,6 +137,18 @@ export function newKeepOut(design, shape) {
   const name = freshName(design.keep_outs, shape);
   if (shape === "box") return { name, box: { min: ["", "", ""], max: ["", "", ""] } };
   return { name, cylinder: { from: ["", "", ""], to: ["", "", ""], radius: "" } };
+}
+
+/**
+ * Another part of the loop: a shipped one, or a blank one.
+ * @param {Part[]} parts those there are
+ * @param {Part} [preset]
+ * @returns {Part}
+ */
+export function newPart(parts, preset) {
+  if (!preset) return { name: freshName(parts, "part"), drop_kpa: "", at_l_per_h: "", volume_ml: "" };
+  const { name, drop_kpa, at_l_per_h, volume_ml } = preset;
+  return { name: freshName(parts, name), drop_kpa, at_l_per_h, volume_ml };
 }
 
 /**

@@ -57,7 +57,7 @@ export function moved(list, index, by) {
  */
 export function freshName(list, stem) {
   const taken = new Set(list.map((item) => item.name));
-  if (!taken.has(stem) && !/^(port|run|fitting|box|cylinder)$/.test(stem)) return stem;
+  if (!taken.has(stem) && !/^(port|run|fitting|box|cylinder|part)$/.test(stem)) return stem;
   let number = list.length + 1;
   while (taken.has(`${stem} ${number}`)) number += 1;
   return `${stem} ${number}`;

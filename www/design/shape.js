@@ -30,7 +30,21 @@ const object = (keys) => (value) =>
   Object.entries(keys).every(([key, test]) => test(/** @type {Record<string, unknown>} */ (value)[key]));
 
 const point = three(typed);
-const stuff = either(text, object({ name: text, density_g_per_cm3: typed, source: perhaps(text) }));
+/** A figure that may be not known, and in designs of earlier pages not there. */
+const known = perhaps(either(typed, nothing));
+const material = object({
+  name: text, way: perhaps(either(text, nothing)), density_g_per_cm3: typed, glass_c: known, semicrystalline: perhaps(flag),
+  hdt_045_c: known, hdt_180_c: known, strength_mpa: known, modulus_mpa: known, elongation_percent: known,
+  expansion_um_per_m_k: known, water_uptake_percent: known, across_layers: known, tight_from_mm: known,
+  roughness_um: known, price_per_l: known, cautions: perhaps(text), source: perhaps(text),
+});
+const printer = object({ name: text, build_volume: point, least_wall: typed, tolerance: known, source: perhaps(text) });
+const coolant = object({
+  name: text, density_g_per_cm3: typed, base: perhaps(either(text, nothing)), glycol_percent: perhaps(typed),
+  viscosity_mpa_s: known, source: perhaps(text),
+});
+const pump = object({ name: text, points: listOf(object({ flow_l_per_h: typed, head_m: typed })), source: perhaps(text) });
+const part = object({ name: text, drop_kpa: typed, at_l_per_h: typed, volume_ml: typed });
 const fitting = object({
   name: text, tube_diameter: typed, height: typed, socket_depth: typed, collar_diameter: typed, lead: typed,
   elbow: either(nothing, object({ angle_deg: typed, rise: typed, reach: typed, turn_deg: typed })),
@@ -64,10 +78,14 @@ const design = object({
   format: (value) => value === "tubewright-design", version: (value) => value === 1, name: text, notes: text,
   fittings: listOf(fitting), ports: listOf(port), runs: listOf(run), keep_outs: listOf(keepOut), clearance: typed,
   process: object({
-    material: stuff,
-    printer: either(text, object({ name: text, build_volume: point, least_wall: typed, source: perhaps(text) })),
+    material: either(text, material), printer: either(text, printer),
+    factors: perhaps(object({ warm: typed, lasting: typed, safety: typed })),
   }),
-  loop: object({ flow_l_per_h: typed, coolant: stuff, working_c: typed, fault_c: typed, pressure_kpa: typed }),
+  loop: object({
+    flow_l_per_h: typed, coolant: either(text, coolant), cold_c: perhaps(typed), working_c: typed, fault_c: typed,
+    pressure_kpa: typed, test_kpa: perhaps(typed), up: perhaps(point), heat_w: perhaps(typed),
+    pump: perhaps(either(text, pump)), parts: perhaps(listOf(part)),
+  }),
 });
 
 /**

@@ -35,16 +35,32 @@
 /** @typedef {{ name: string, box: { min: Point, max: Point } }} BoxKeepOut */
 /** @typedef {{ name: string, cylinder: { from: Point, to: Point, radius: Typed } }} CylinderKeepOut */
 /** @typedef {BoxKeepOut | CylinderKeepOut} KeepOut */
-/** @typedef {{ name: string, density_g_per_cm3: Typed, source?: string }} Material a material or a coolant */
-/** @typedef {{ name: string, build_volume: Point, least_wall: Typed, source?: string }} Printer */
+/** @typedef {Typed | null} Known a figure, or none where it is not known */
 /**
- * @typedef {{ flow_l_per_h: Typed, coolant: string | Material, working_c: Typed, fault_c: Typed,
- *   pressure_kpa: Typed }} Loop
+ * @typedef {{ name: string, way?: string | null, density_g_per_cm3: Typed, glass_c?: Known, semicrystalline?: boolean,
+ *   hdt_045_c?: Known, hdt_180_c?: Known, strength_mpa?: Known, modulus_mpa?: Known, elongation_percent?: Known,
+ *   expansion_um_per_m_k?: Known, water_uptake_percent?: Known, across_layers?: Known, tight_from_mm?: Known,
+ *   roughness_um?: Known, price_per_l?: Known, cautions?: string, source?: string }} Material
+ */
+/** @typedef {{ warm: Typed, lasting: Typed, safety: Typed }} Factors what strength is lessened by */
+/** @typedef {{ name: string, build_volume: Point, least_wall: Typed, tolerance?: Known, source?: string }} Printer */
+/**
+ * @typedef {{ name: string, density_g_per_cm3: Typed, base?: string | null, glycol_percent?: Typed,
+ *   viscosity_mpa_s?: Known, source?: string }} Coolant
+ */
+/** @typedef {{ flow_l_per_h: Typed, head_m: Typed }} PumpPoint */
+/** @typedef {{ name: string, points: PumpPoint[], source?: string }} Pump */
+/** @typedef {{ name: string, drop_kpa: Typed, at_l_per_h: Typed, volume_ml: Typed }} Part what else the coolant passes */
+/** @typedef {Material | Printer | Coolant | Pump} Stuff what a preset can stand for */
+/**
+ * @typedef {{ flow_l_per_h: Typed, coolant: string | Coolant, cold_c?: Typed, working_c: Typed, fault_c: Typed,
+ *   pressure_kpa: Typed, test_kpa?: Typed, up?: Point, heat_w?: Typed, pump?: string | Pump, parts?: Part[] }} Loop
+ *   What is optional was not there in designs of earlier pages; `whole` fills it in.
  */
 /**
  * @typedef {{ format: string, version: number, name: string, notes: string, fittings: Fitting[], ports: Port[],
  *   runs: Run[], keep_outs: KeepOut[], clearance: Typed,
- *   process: { material: string | Material, printer: string | Printer }, loop: Loop }} Design
+ *   process: { material: string | Material, printer: string | Printer, factors?: Factors }, loop: Loop }} Design
  */
 
 /** @typedef {"fittings" | "ports" | "runs" | "keep_outs"} ListName */

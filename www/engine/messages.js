@@ -9,7 +9,26 @@
 /**
  * @typedef {{ name: string, made: boolean, length_mm: number | null, material_mm3: number | null,
  *   bore_mm3: number | null, mass_g: number | null, coolant_g?: number | null,
- *   bounds_mm: { min: Xyz, max: Xyz } | null, bend_table: BendRow[], points_mm: Xyz[] }} RunReport
+ *   bounds_mm: { min: Xyz, max: Xyz } | null, bend_table: BendRow[], points_mm: Xyz[],
+ *   service: ServiceReport | null }} RunReport
+ */
+/** @typedef {{ nominal: number, likely: [number, number], worst: [number, number] }} Spread */
+/** @typedef {{ squeeze_percent: Spread, best_outer_diameter: number }} SealReport */
+/** @typedef {{ at_mm: Xyz, depth_mm: number, volume_mm3: number }} TrapReport */
+/**
+ * @typedef {{ pressure_kpa: number, hoop_mpa: number, bend_factor: number, allowed_mpa: number,
+ *   factors: { name: string, times: number, source: string }[], utilisation: number, allowed_kpa: number }} StrengthReport
+ */
+/**
+ * @typedef {{ flow_l_per_h: number, velocity_m_per_s: number, reynolds: number, regime: string,
+ *   loss_kpa: { nominal: number, low: number, high: number }, straights_kpa: number, bends_kpa: number,
+ *   coils_kpa: number, curves_kpa: number }} FlowReport
+ */
+/**
+ * A run in service; what does not follow from what is stated is null.
+ * @typedef {{ heat: { limit_c: number | null, growth_mm: number | null }, strength: StrengthReport | null,
+ *   seals: [SealReport | null, SealReport | null], flow: FlowReport | null, high_points: TrapReport[],
+ *   low_points: TrapReport[] }} ServiceReport
  */
 /** @typedef {{ op: string, path: string, value?: unknown }} PatchStep */
 /**

@@ -33,10 +33,11 @@ export function row(sheet, fields, kind = "") {
  * A number. What is typed stays as typed while the field has the focus.
  * @param {Sheet} sheet
  * @param {string} pointer
- * @param {{ label?: string, key?: string, spoken?: string, optional?: boolean, unit?: boolean,
+ * @param {{ label?: string, key?: string, spoken?: string, optional?: boolean, unknown?: boolean, unit?: boolean,
  *   stands?: string }} [how]
  *   `label` stands in for the table's, `spoken` goes before it for screen readers, `key` names the row of the table,
- *   `optional` takes the key away where the field is empty, `unit: false` where the legend has it,
+ *   `optional` takes the key away where the field is empty, `unknown` says that the figure is not known where it is,
+ *   `unit: false` where the legend has it,
  *   `stands`: what an empty field stands for.
  * @returns {Field}
  */
@@ -46,7 +47,8 @@ export function numberField(sheet, pointer, how = {}) {
   /** @param {Event} event */
   const take = (event) => {
     const text = /** @type {HTMLInputElement} */ (event.target).value;
-    sheet.act.set(pointer, how.optional && text.trim() === "" ? undefined : readTyped(text));
+    const empty = (how.optional || how.unknown) && text.trim() === "";
+    sheet.act.set(pointer, empty ? (how.unknown ? null : undefined) : readTyped(text));
   };
   /** @param {KeyboardEvent} event */
   const nudge = (event) => {
@@ -59,7 +61,7 @@ export function numberField(sheet, pointer, how = {}) {
   };
   return framed(sheet, pointer, quantity, how, (marks) => html`<input
     id=${marks.id} type="text" inputmode="decimal" autocomplete="off" spellcheck="false" class="number"
-    placeholder=${how.stands ?? nothing} aria-describedby=${marks.describedBy} aria-invalid=${marks.invalid}
+    placeholder=${how.stands ?? (how.unknown ? "not known" : nothing)} aria-describedby=${marks.describedBy} aria-invalid=${marks.invalid}
     .value=${typed(value)} @input=${take} @change=${sheet.act.redraw} @keydown=${nudge}>`);
 }
 
@@ -87,13 +89,14 @@ export function textField(sheet, pointer, how = {}) {
  * Several lines of text.
  * @param {Sheet} sheet
  * @param {string} pointer
+ * @param {number} [lines] how many are seen at once
  * @returns {Field}
  */
-export function longTextField(sheet, pointer) {
+export function longTextField(sheet, pointer, lines = 3) {
   /** @param {Event} event */
   const take = (event) => sheet.act.set(pointer, /** @type {HTMLTextAreaElement} */ (event.target).value);
   return framed(sheet, pointer, sheet.words.quantity(pointer), {}, (marks) => html`<textarea
-    id=${marks.id} rows="3" dir="auto" aria-describedby=${marks.describedBy} aria-invalid=${marks.invalid}
+    id=${marks.id} rows=${lines} dir="auto" aria-describedby=${marks.describedBy} aria-invalid=${marks.invalid}
     .value=${live(showTyped(valueAt(sheet.design, pointer)))} @input=${take}></textarea>`);
 }
 

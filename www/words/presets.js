@@ -1,11 +1,12 @@
-// The shipped fittings, tubes, materials, printers, coolants and demo designs, as the engine hands them over.
+// The shipped fittings, tubes, materials, printers, coolants, pumps, parts and demo designs, as the engine hands them over.
 
-/** @import { Design, Fitting, Material, Printer, TubeSize } from "../design/types.js" */
+/** @import { Coolant, Design, Fitting, Material, Part, Printer, Pump, TubeSize } from "../design/types.js" */
 
 /**
  * @typedef {{ fittings: { label: string, source?: string, fitting: Fitting }[],
  *   tubes: { label: string, source?: string, tube: TubeSize }[], materials: Material[], printers: Printer[],
- *   coolants: Material[], demos: { label: string, about: string, design: Design }[] }} Presets
+ *   coolants: Coolant[], pumps: Pump[], parts: (Part & { source?: string })[],
+ *   demos: { label: string, about: string, design: Design }[] }} Presets
  */
 
 /**
@@ -14,11 +15,11 @@
  * @returns {Presets}
  */
 export function readPresets(text) {
-  return { fittings: [], tubes: [], materials: [], printers: [], coolants: [], demos: [], ...JSON.parse(text) };
+  return { fittings: [], tubes: [], materials: [], printers: [], coolants: [], pumps: [], parts: [], demos: [], ...JSON.parse(text) };
 }
 
 /**
- * Whether two plain values say the same.
+ * Whether two plain values say the same. A figure that is left out says as much as one that is null: not known.
  * @param {unknown} one
  * @param {unknown} other
  * @returns {boolean}
@@ -26,6 +27,5 @@ export function readPresets(text) {
 export function same(one, other) {
   if (typeof one !== "object" || typeof other !== "object" || !one || !other) return Object.is(one, other);
   const [a, b] = [/** @type {Record<string, unknown>} */ (one), /** @type {Record<string, unknown>} */ (other)];
-  const keys = Object.keys(a);
-  return keys.length === Object.keys(b).length && keys.every((key) => Object.hasOwn(b, key) && same(a[key], b[key]));
+  return [...Object.keys(a), ...Object.keys(b)].every((key) => same(a[key] ?? null, b[key] ?? null));
 }

@@ -13,7 +13,7 @@
 
 /** @type {[suffix: string, unit: string][]} */
 const UNITS = [
-  ["_deg", "°"], ["_g_per_cm3", "g/cm³"], ["_l_per_h", "L/h"], ["_kpa", "kPa"], ["_mpa", "MPa"], ["_c", "°C"],
+  ["_deg", "°"], ["_g_per_cm3", "g/cm³"], ["_l_per_h", "L/h"], ["_kpa", "kPa"], ["_mpa", "MPa"], ["_c", "°C"], ["_m", "m"], ["_ml", "mL"], ["_w", "W"],
 ];
 
 export class Vocabulary {

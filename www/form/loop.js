@@ -1,0 +1,16 @@
+// The loop that the tubes are part of: the pump that drives it, the heat it carries, and what else the coolant passes.
+
+import { html, nothing } from "../vendor/lit-html.js";
+import { numberField, row } from "./field.js";
+import { partsList } from "./parts.js";
+import { pumpPart } from "./pump.js";
+import { section } from "./section.js";
+
+/** @import { Sheet } from "./sheet.js" */
+
+/** @param {Sheet} sheet */
+export function loopSection(sheet) {
+  if (sheet.design.loop.pump === undefined) return nothing;
+  const body = html`${pumpPart(sheet)} ${row(sheet, [numberField(sheet, "/loop/heat_w")], "two")} ${partsList(sheet)}`;
+  return section("loop", "The loop", "What drives the coolant, the heat that it carries, and what else it passes beside the tubes.", body);
+}

@@ -1,0 +1,59 @@
+// What has to be stated for a result that cannot be told, and a way to its place.
+
+import { html } from "../vendor/lit-html.js";
+import { valueAt } from "../design/pointer.js";
+
+/** @import { Sheet } from "../form/sheet.js" */
+
+/** The figures of material and coolant that each result follows from. */
+const NEEDS = /** @type {const} */ ({
+  heat: ["/process/material/hdt_180_c"],
+  growth: ["/process/material/expansion_um_per_m_k"],
+  strength: ["/process/material/strength_mpa", "/process/material/across_layers"],
+  flow: ["/loop/coolant/viscosity_mpa_s"],
+});
+
+/**
+ * @param {Sheet} sheet
+ * @param {keyof typeof NEEDS | "seal"} result
+ * @param {string} [port] the seal's
+ */
+export function missing(sheet, result, port) {
+  if (result === "seal") return sealMissing(sheet, port ?? "");
+  const places = NEEDS[result].filter((place) => unknown(sheet, place));
+  if (places.length === 0) return html`cannot be told: see what is found`;
+  return html`not known: needs ${places.map((place, at) => html`${at > 0 ? " and " : ""}${way(sheet, place, sheet.words.quantity(place).label)}`)}`;
+}
+
+/**
+ * A preset stands by its name until the engine has written it out; its figures are known to the engine.
+ * @param {Sheet} sheet
+ * @param {string} place
+ */
+function unknown(sheet, place) {
+  const holder = valueAt(sheet.design, place.slice(0, place.lastIndexOf("/")));
+  if (typeof holder !== "object" || holder === null) return false;
+  // Of a coolant whose base is stated the viscosity follows; what is wrong then is its temperature.
+  if (place.startsWith("/loop/coolant") && valueAt(holder, "/base")) return false;
+  return (valueAt(sheet.design, place) ?? null) === null;
+}
+
+/**
+ * @param {Sheet} sheet
+ * @param {string} port
+ */
+function sealMissing(sheet, port) {
+  const fitting = sheet.design.ports.find((one) => one.name === port)?.fitting;
+  const at = sheet.design.fittings.findIndex((one) => one.name === fitting);
+  if (at < 0 || sheet.design.fittings[at].seal) return html`cannot be told: see what is found`;
+  return html`not known: needs ${way(sheet, `/fittings/${at}/seal`, `the O-ring and gland of ${fitting}`)}`;
+}
+
+/**
+ * @param {Sheet} sheet
+ * @param {string} place
+ * @param {string} words
+ */
+function way(sheet, place, words) {
+  return html`<button type="button" class="link" @click=${() => sheet.act.goTo(place)}>${words}</button>`;
+}
