@@ -39,6 +39,7 @@ test("PLA softens in a fault: a stop at the material, mended by one press", asyn
     const stop = page.locator("#making .note.stop");
     assert.match(await stop.innerText(), /PLA/);
     assert.match(await stop.innerText(), /°C/);
+    assert.equal(await page.locator("#result .note.stop").getByRole("button", { name: /^Go to/ }).innerText(), "Go to material");
     const field = page.locator("#at-process-material");
     assert.equal(await field.getAttribute("aria-invalid"), "true");
     assert.match(await field.getAttribute("aria-describedby"), /at-process-material-notes/);
@@ -51,7 +52,7 @@ test("PLA softens in a fault: a stop at the material, mended by one press", asyn
     const { material } = (await keptDesign(page)).process;
     assert.notEqual(material.name, "PLA");
     assert.equal(await page.locator("#at-process-material option:checked").innerText(), material.name, "the choice shows what the fix took");
-    assert.match(await told(page, "heat/limit_c"), /\d+ K left/);
+    assert.match(await told(page, "heat/limit_c"), /\d+\sK left/);
   });
 });
 
@@ -84,7 +85,7 @@ test("a material made one's own: each figure is a field, an empty one is not kno
     assert.deepEqual([material.hdt_180_c, material.glass_c, material.strength_mpa, material.way, material.semicrystalline], [null, null, null, null, true]);
     assert.equal(await deflection.getAttribute("placeholder"), "not known");
     assert.match(await told(page, "strength/allowed_kpa"), /not known: needs Tensile strength/);
-    await page.locator('.service tr[data-result="heat/limit_c"]').getByRole("button").click();
+    await page.locator('.service tr[data-result="heat/limit_c"]').getByRole("button").first().click();
     await page.waitForFunction(() => document.activeElement.id === "at-process-material-hdt_180_c");
 
     const which = page.locator("#at-process-material-which");
@@ -106,6 +107,7 @@ test("what is no number is told at its figure, and the figures unfold to show it
     const field = page.locator("#at-process-material-modulus_mpa");
     assert.equal(await field.getAttribute("aria-invalid"), "true");
     assert.match(await page.locator("#at-process-material-modulus_mpa-notes").innerText(), /MPa/);
+    assert.equal(await page.locator("#result .note.mend").getByRole("button").innerText(), "Go to tensile modulus of own high-temperature resin");
     await page.reload();
     await settled(page);
     assert.ok(await field.isVisible(), "what has to be mended is not folded away");
@@ -145,7 +147,7 @@ test("a coolant of which nothing follows says what is missing; its viscosity is 
     await page.locator("#at-loop-coolant-base").selectOption("");
     await settled(page);
     assert.equal((await keptDesign(page)).loop.coolant.base, null);
-    assert.match(await told(page, "flow/loss_kpa"), /not known: needs Viscosity/);
+    assert.match(await told(page, "flow/loss_kpa"), /not known: needs Made of or Viscosity/);
     await page.locator("#at-loop-coolant-viscosity_mpa_s").fill("1,2");
     await settled(page);
     assert.equal((await keptDesign(page)).loop.coolant.viscosity_mpa_s, 1.2);

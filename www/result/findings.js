@@ -1,7 +1,7 @@
 // Everything found about the design, worst first, each with a way to the place it is about.
 
 import { html, nothing } from "../vendor/lit-html.js";
-import { valueAt } from "../design/pointer.js";
+import { upFrom, valueAt } from "../design/pointer.js";
 import { kindOf } from "../design/stations.js";
 import { findingBody } from "../form/notes.js";
 import { isBlank } from "../form/sheet.js";
@@ -91,12 +91,29 @@ function goTo(sheet, pointer) {
  */
 function placeWords(sheet, pointer) {
   const [, list, index, ...rest] = pointer.split("/");
+  if (list === "process" || list === "loop") return settingWords(sheet, pointer);
   const item = index === undefined ? undefined : /** @type {{ name?: string } | undefined} */ (valueAt(sheet.design, `/${list}/${index}`));
   const station = rest[0] === "route" && rest[1] !== undefined ? stationWords(sheet, pointer) : "";
   const label = rest.length > 0 && !station ? sheet.words.quantity(pointer).label.toLowerCase() : station;
   const name = item?.name || (index !== undefined ? `${list.replace("_", "-").replace(/s$/, "")} ${Number(index) + 1}` : "");
   if (label && name) return `${label} of ${name}`;
   return name || (pointer ? sheet.words.quantity(pointer).label.toLowerCase() : "the design");
+}
+
+/**
+ * A place in what the tubes are made of or the loop in words: "material", "tensile modulus of own resin".
+ * @param {Sheet} sheet
+ * @param {string} pointer
+ */
+function settingWords(sheet, pointer) {
+  const nameAt = (/** @type {string} */ place) => /** @type {{ name?: string } | null | undefined} */ (valueAt(sheet.design, place))?.name;
+  const own = /\/\d+$/.test(pointer) ? nameAt(pointer) : undefined;
+  if (own) return own;
+  const { label } = sheet.words.quantity(pointer);
+  const words = label.charAt(0).toLowerCase() + label.slice(1);
+  // The last two are the setting's list of keys and the design itself, which has a name but holds everything.
+  const around = upFrom(pointer).slice(1, -2).map(nameAt).find(Boolean);
+  return around ? `${words} of ${around}` : words;
 }
 
 /**

@@ -5,12 +5,12 @@ import { valueAt } from "../design/pointer.js";
 
 /** @import { Sheet } from "../form/sheet.js" */
 
-/** The figures of material and coolant that each result follows from. */
+/** The figures of material and coolant that each result follows from: all of them, or any one. */
 const NEEDS = /** @type {const} */ ({
-  heat: ["/process/material/hdt_180_c"],
-  growth: ["/process/material/expansion_um_per_m_k"],
-  strength: ["/process/material/strength_mpa", "/process/material/across_layers"],
-  flow: ["/loop/coolant/viscosity_mpa_s"],
+  heat: { any: ["/process/material/hdt_180_c", "/process/material/glass_c"] },
+  growth: { all: ["/process/material/expansion_um_per_m_k"] },
+  strength: { all: ["/process/material/strength_mpa", "/process/material/across_layers"] },
+  flow: { any: ["/loop/coolant/base", "/loop/coolant/viscosity_mpa_s"] },
 });
 
 /**
@@ -20,9 +20,13 @@ const NEEDS = /** @type {const} */ ({
  */
 export function missing(sheet, result, port) {
   if (result === "seal") return sealMissing(sheet, port ?? "");
-  const places = NEEDS[result].filter((place) => unknown(sheet, place));
-  if (places.length === 0) return html`cannot be told: see what is found`;
-  return html`not known: needs ${places.map((place, at) => html`${at > 0 ? " and " : ""}${way(sheet, place, sheet.words.quantity(place).label)}`)}`;
+  const needs = NEEDS[result];
+  const any = "any" in needs;
+  const places = (any ? needs.any : needs.all).filter((place) => unknown(sheet, place));
+  // Where one would do and is there, something else is wrong, such as a temperature at which the coolant freezes.
+  if (places.length === 0 || (any && places.length < needs.any.length)) return html`cannot be told: see what is found`;
+  const ways = places.map((place) => way(sheet, place, sheet.words.quantity(place).label));
+  return html`not known: needs ${ways.map((one, at) => html`${at > 0 ? (any ? " or " : " and ") : ""}${one}`)}`;
 }
 
 /**
@@ -33,8 +37,6 @@ export function missing(sheet, result, port) {
 function unknown(sheet, place) {
   const holder = valueAt(sheet.design, place.slice(0, place.lastIndexOf("/")));
   if (typeof holder !== "object" || holder === null) return false;
-  // Of a coolant whose base is stated the viscosity follows; what is wrong then is its temperature.
-  if (place.startsWith("/loop/coolant") && valueAt(holder, "/base")) return false;
   return (valueAt(sheet.design, place) ?? null) === null;
 }
 
