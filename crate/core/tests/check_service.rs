@@ -251,3 +251,37 @@ fn a_tube_that_goes_up_and_over_keeps_air_and_upside_down_coolant() {
     let slanted = with(elbow(), "loop", "up", json!([1, 0, 1]));
     assert_eq!((all(&slanted, "bleed").len(), all(&slanted, "drain").len()), (0, 0));
 }
+
+/// A 2.0 mm ring has pi mm2 of rubber; a groove 1.6 deep and 2.7 wide has 4.32: 72.7 %. In 2.2 of width it is 89 %.
+#[test]
+fn a_ring_needs_room_in_its_groove() {
+    let grooved = |width: f64| {
+        let mut text = straight(12.0, 8.0);
+        text["fittings"][0]["seal"] = json!({"section": 2.0, "gland_diameter": 15.2, "gland_width": width});
+        text
+    };
+    near(&report(&grooved(2.7))["runs"][0]["service"]["seals"][0]["fill_percent"]["nominal"], 72.722, 1e-3);
+    assert_eq!(all(&grooved(2.7), "gland_full"), []);
+    let full = all(&grooved(2.2), "gland_full");
+    assert_eq!((full.len(), full[0].severity, full[0].limit), (2, Severity::Care, Some(85.0)));
+    assert!((full[0].value.unwrap() - std::f64::consts::PI / (1.6 * 2.2) * 100.0).abs() < 1e-9);
+}
+
+/// The ring reaches 2.0 - 1.6 = 0.4 mm in; 1 mm of chamfer at 15 degrees draws in by 0.268.
+#[test]
+fn a_chamfer_must_reach_under_the_ring() {
+    let chamfered = |length: f64| {
+        let mut text = straight(12.0, 8.0);
+        text["fittings"][0]["seal"] = json!({"section": 2.0, "gland_diameter": 15.2});
+        text["runs"][0]["ends"] = json!({"chamfer_deg": 15, "chamfer_length": length});
+        text
+    };
+    assert_eq!(all(&chamfered(2.0), "ring_caught"), []);
+    let short = chamfered(1.0);
+    let found = all(&short, "ring_caught");
+    assert_eq!(found.len(), 2);
+    assert!((found[0].value.unwrap() - 0.267_949).abs() < 1e-6 && (found[0].limit.unwrap() - 0.4).abs() < 1e-9);
+    let mended: Value = serde_json::from_str(&mends(&short.to_string(), &found[0])).unwrap();
+    let length = mended["runs"][0]["ends"]["chamfer_length"].as_f64().unwrap();
+    assert!(length * 0.267_949 >= 0.4 && length < 1.5, "{length}");
+}

@@ -180,7 +180,7 @@ fn the_form_is_told_what_the_reader_holds_to() {
     // A design with every key there is, so that every row of the table has its place in it.
     let full = json!({"format": "tubewright-design", "version": 1, "name": "n", "notes": "",
         "fittings": [{"name": "f", "tube_diameter": 12, "height": 18, "socket_depth": 10, "collar_diameter": 19, "lead": 5, "bore": 9,
-            "elbow": {"angle_deg": 90, "rise": 20, "reach": 20, "turn_deg": 0}, "seal": {"section": 2, "gland_diameter": 15}}],
+            "elbow": {"angle_deg": 90, "rise": 20, "reach": 20, "turn_deg": 0}, "seal": {"section": 2, "gland_diameter": 15, "gland_width": 2.7}}],
         "ports": [{"name": "a", "at": [0, 0, 0], "facing": [0, 0, 1], "fitting": "f", "measured_to": 0.5},
                   {"name": "b", "at": [100, 0, 0], "facing": [0, 0, 1], "fitting": "f"}],
         "runs": [{"name": "r", "from": "a", "to": "b", "tube": {"outer_diameter": 500, "bore": 0.1}, "bend_radius": 24,

@@ -65,6 +65,7 @@ fn seal(w: &mut Writer, seal: &Seal) {
     w.object(|w| {
         w.number("section", seal.section);
         w.number("gland_diameter", seal.gland_diameter);
+        w.known("gland_width", seal.gland_width);
     });
 }
 

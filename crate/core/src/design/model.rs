@@ -72,6 +72,8 @@ pub struct Seal {
     pub section: f64,
     /// Diameter of the gland's floor, mm.
     pub gland_diameter: f64,
+    /// Width of the groove along the tube, mm; none where it was not measured.
+    pub gland_width: Option<f64>,
 }
 
 /// A threaded hole in a part.

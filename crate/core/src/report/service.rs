@@ -51,6 +51,10 @@ struct FactorReport {
 #[derive(Serialize)]
 struct SealReport {
     squeeze_percent: Range,
+    fill_percent: Option<Range>,
+    /// How far the tube's chamfer draws in, and how far the ring needs it to.
+    chamfer_drop_mm: Option<f64>,
+    chamfer_drop_needed_mm: Option<f64>,
     best_outer_diameter: f64,
 }
 
@@ -142,7 +146,13 @@ impl StrengthReport {
 
 impl SealReport {
     fn of(end: &SealAtEnd) -> Self {
-        Self { squeeze_percent: Range::of(&end.squeeze), best_outer_diameter: end.best_outer }
+        Self {
+            squeeze_percent: Range::of(&end.squeeze),
+            fill_percent: end.fill.as_ref().map(Range::of),
+            chamfer_drop_mm: end.chamfer.map(|chamfer| chamfer.drop),
+            chamfer_drop_needed_mm: end.chamfer.map(|chamfer| chamfer.drop_needed),
+            best_outer_diameter: end.best_outer,
+        }
     }
 }
 

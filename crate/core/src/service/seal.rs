@@ -2,7 +2,7 @@
 
 use crate::design::{Fitting, Printer, Run};
 use crate::out_of_range::OutOfRange;
-use crate::seal::{Gland, Stack, Tolerances, best_outer_diameter, section_tolerance};
+use crate::seal::{Chamfer, Gland, Stack, Tolerances, best_outer_diameter, chamfer, section_tolerance};
 
 /// How far a printed diameter is taken to be off where the printer says nothing, either way, mm: what sellers of rigid tube
 /// aim at; common practice, no source.
@@ -21,6 +21,10 @@ pub struct SealAtEnd {
     pub tolerances: Tolerances,
     /// The squeeze, as stated and over the stack.
     pub squeeze: Stack,
+    /// How full the groove is, as stated and over the stack; none where its width is not known.
+    pub fill: Option<Stack>,
+    /// What the tube's chamfer is, and what the ring needs.
+    pub chamfer: Option<Chamfer>,
     /// The tube that would squeeze the ring by the share to aim at.
     pub best_outer: f64,
 }
@@ -53,6 +57,8 @@ impl SealAtEnd {
         Ok(Self {
             gland,
             tolerances,
+            fill: seal.gland_width.and_then(|width| Stack::of_fill(&gland, width, &tolerances).ok()),
+            chamfer: chamfer(run.ends.chamfer_length, run.ends.chamfer_deg.to_radians(), &gland).ok(),
             squeeze: Stack::of_squeeze(&gland, &tolerances).map_err(|_| SealFault::NoRoom)?,
             best_outer: best_outer_diameter(seal.gland_diameter, seal.section, AIM).map_err(SealFault::Size)?,
         })

@@ -82,9 +82,23 @@ pub fn severity_name(severity: Severity) -> &'static str {
     }
 }
 
-/// A length, angle or other number with its unit, for a finding's `words`: at most three decimals.
+/// A length, angle or other number with its unit, for a finding's `words`. Lengths and angles have at most three decimals;
+/// of what follows from a formula and a data sheet three digits are told.
 pub fn number(value: f64, unit: &str) -> String {
-    joined(wording::shown(value), unit)
+    let measured = matches!(unit, "mm" | "°" | "");
+    joined(wording::shown(if measured { value } else { three_digits(value) }), unit)
+}
+
+fn three_digits(value: f64) -> f64 {
+    if value == 0.0 || !value.is_finite() {
+        return value;
+    }
+    let decimals = 2.0 - libm::floor(libm::log10(value.abs()));
+    if decimals <= 0.0 {
+        return libm::round(value);
+    }
+    let scale = libm::pow(10.0, decimals.min(6.0));
+    libm::round(value * scale) / scale
 }
 
 /// The most that would do, for a finding's `words`: rounded down.

@@ -74,6 +74,26 @@ pub(super) const WORDS: &[Words] = &[
         limit: Limit::Exact,
     },
     Words {
+        code: "gland_full",
+        title: "Ring fills its groove",
+        meaning: "Rubber gives way but does not shrink: a ring without room in its groove jams the tube, or is cut.",
+        messages: &[
+            "{fitting} at {port}: the ring fills {value} of its groove, and {high} by what tube, ring and gland are likely to \
+             be off; {limit} is the most. Measure the groove again, or take a thinner ring.",
+        ],
+        limit: Limit::Most,
+    },
+    Words {
+        code: "ring_caught",
+        title: "Chamfer too small for the ring",
+        meaning: "The tube must be slimmer at its tip than the ring is wide, or its edge cuts the ring on the way in.",
+        messages: &[
+            "{fitting} at {port}: the chamfer takes {value} off the radius, and the ring reaches {limit} in. Make it {length} \
+             long or more, smooth, and wet it with coolant before you push.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
         code: "flow",
         title: "Tube chokes the flow",
         meaning: "A tube should cost a small part of what the pump can give; the blocks need the rest.",

@@ -53,8 +53,9 @@ fn elbow(reader: &mut Reader, node: &Node, place: &Place<'_>) -> Option<Elbow> {
 }
 
 fn seal(reader: &mut Reader, node: &Node, place: &Place<'_>) -> Option<Seal> {
-    let keys = reader.keys(node, place, "A seal", &["section", "gland_diameter"])?;
+    let keys = reader.keys(node, place, "A seal", &["section", "gland_diameter", "gland_width"])?;
     let section = reader.number(&keys, &q::SEAL_SECTION);
     let gland_diameter = reader.number(&keys, &q::SEAL_GLAND);
-    Some(Seal { section: section?, gland_diameter: gland_diameter? })
+    let gland_width = reader.known_number(&keys, &q::SEAL_WIDTH);
+    Some(Seal { section: section?, gland_diameter: gland_diameter?, gland_width: gland_width? })
 }

@@ -64,6 +64,10 @@ rows! {
     SEAL_GLAND = number("/fittings/*/seal/gland_diameter", "Gland diameter", "mm",
         "Diameter of the floor of the groove that the ring lies in, measured without the ring.")
         .above(0.0).to(600.0).step(0.01, 15.2);
+    /// Width of the gland.
+    SEAL_WIDTH = number("/fittings/*/seal/gland_width", "Gland width", "mm",
+        "Width of the groove along the tube; leave it empty where you did not measure it. 2.7 is usual for a 2.0 ring.")
+        .above(0.0).to(100.0).step(0.01, 2.7);
 
     /// Name of a port.
     PORT_NAME = text("/ports/*/name", "Port name", NAME, None,
