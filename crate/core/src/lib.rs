@@ -17,6 +17,7 @@ pub mod heat;
 pub mod layout;
 pub mod leak;
 pub mod mesh;
+pub mod origin;
 pub mod out_of_range;
 pub mod presets;
 pub mod quantity;

@@ -6,16 +6,18 @@ use serde_json::Value;
 use crate::check::Severity;
 use crate::check::words::{all_words, severity_meaning, severity_name};
 use crate::design::LONGEST_TEXT;
+use crate::origin::{Origin, origins};
 use crate::quantity::{self as q, Kind, Quantity, unit_words};
 
 /// Labels, units, hints, ranges and defaults of every quantity by its key; titles and meanings of findings by their
-/// code; meanings of the severities; bounds of a design; and what a builder must know before printing and filling.
+/// code; where each result comes from; meanings of the severities; bounds of a design; and what a builder must know before printing and filling.
 pub fn vocabulary() -> String {
     let vocabulary = Vocabulary {
         quantities: q::quantities().map(|quantity| (quantity.key, Row::of(quantity))).collect(),
         findings: all_words()
             .map(|words| (words.code, Meaning { title: words.title, meaning: words.meaning }))
             .collect(),
+        results: origins().map(Source::of).collect(),
         severities: [Severity::Stop, Severity::Care, Severity::Note]
             .map(|severity| (severity_name(severity), severity_meaning(severity)))
             .to_vec(),
@@ -42,10 +44,30 @@ struct Vocabulary {
     quantities: Vec<(&'static str, Row)>,
     #[serde(serialize_with = "in_order")]
     findings: Vec<(&'static str, Meaning)>,
+    results: Vec<Source>,
     #[serde(serialize_with = "in_order")]
     severities: Vec<(&'static str, &'static str)>,
     bounds: Bounds,
     cautions: &'static [&'static str],
+}
+
+/// A result and where it comes from.
+#[derive(Serialize)]
+struct Source {
+    path: &'static str,
+    label: &'static str,
+    unit: &'static str,
+    formula: &'static str,
+    source: &'static str,
+    range: &'static str,
+    inputs: &'static [&'static str],
+}
+
+impl Source {
+    fn of(origin: &Origin) -> Self {
+        let Origin { path, label, unit, formula, source, range, inputs } = *origin;
+        Self { path, label, unit, formula, source, range, inputs }
+    }
 }
 
 #[derive(Serialize)]
