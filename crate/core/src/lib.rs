@@ -19,6 +19,7 @@ pub mod leak;
 pub mod mesh;
 pub mod origin;
 pub mod out_of_range;
+pub mod plot;
 pub mod presets;
 pub mod quantity;
 pub mod report;

@@ -1,0 +1,53 @@
+//! Numbers as they are shown.
+
+/// A number with four significant digits and no idle zeros; very large and very small ones with a power of ten.
+/// Not a number is said in words, for a text alternative is told before anything is refused.
+pub(super) fn figure(value: f64) -> String {
+    let size = value.abs();
+    if !value.is_finite() {
+        return "not a number".into();
+    }
+    if size == 0.0 {
+        return "0".into();
+    }
+    if !(1e-3..1e6).contains(&size) {
+        let text = format!("{value:.3e}");
+        let (digits, power) = text.split_once('e').unwrap_or((&text, "0"));
+        return signed(format!("{}e{power}", idle_off(digits)));
+    }
+    let decimals = (3.0 - libm::floor(libm::log10(size))).clamp(0.0, 7.0) as usize;
+    let text = format!("{value:.decimals$}");
+    signed(idle_off(&text).into())
+}
+
+/// A share as whole percent, or with one decimal below ten.
+pub(super) fn percent(share: f64) -> String {
+    let value = share * 100.0;
+    if value.abs() < 10.0 {
+        format!("{} %", figure(libm::round(value * 10.0) / 10.0))
+    } else {
+        format!("{} %", figure(libm::round(value)))
+    }
+}
+
+/// A number as a tick of an axis with that step.
+pub(super) fn tick(value: f64, step: f64) -> String {
+    if !(1e-3..1e6).contains(&step.abs()) || value.abs() >= 1e6 {
+        return figure(value);
+    }
+    let decimals = (-libm::floor(libm::log10(step) + 1e-9)).max(0.0) as usize;
+    // Adding zero turns a negative zero into a plain one.
+    signed(format!("{:.decimals$}", value + 0.0))
+}
+
+fn idle_off(text: &str) -> &str {
+    if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.') } else { text }
+}
+
+/// A minus sign that is as wide as a figure, instead of a hyphen.
+fn signed(text: String) -> String {
+    match text.strip_prefix('-') {
+        Some(rest) => format!("−{rest}"),
+        None => text,
+    }
+}
