@@ -75,9 +75,12 @@ fn opened(low: f64, high: f64) -> (f64, f64) {
     if high - low > least {
         return (low, high);
     }
-    let aside = if high == 0.0 { 1.0 } else { 0.5 * high.abs() };
-    // What is measured from zero keeps its zero.
-    if high == 0.0 { (0.0, 1.0) } else { (low - aside, high + aside) }
+    // Next to nothing has no size to take a share of.
+    if low.abs().max(high.abs()) < 1e-9 {
+        return (low.min(0.0), 1.0);
+    }
+    let aside = 0.5 * high.abs().max(low.abs());
+    (low - aside, high + aside)
 }
 
 /// The least of 1, 2, 5 times a power of ten that is at least `rough`, which is above zero.

@@ -122,7 +122,9 @@ fn marks(sheet: &Sheet, chart: &Chart, place: usize, points: &[[f64; 2]]) -> Dra
         return Ok(());
     }
     let apart = points.len().div_ceil(MARKS).max(1);
-    points.iter().step_by(apart).try_for_each(|point| square(sheet, chart.at(*point), 4.0))
+    // Not all from the same flow on, so that squares of curves close together do not pile up.
+    let first = (place - LOOPS.len()) * apart / LOOPS.len();
+    points.iter().skip(first).step_by(apart).try_for_each(|point| square(sheet, chart.at(*point), 4.0))
 }
 
 fn square(sheet: &Sheet, [x, y]: [f64; 2], half: f64) -> Drawn {

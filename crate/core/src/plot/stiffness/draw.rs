@@ -39,12 +39,13 @@ pub(super) fn draw(plot: &StiffnessPlot, frame: &Frame<'_>) -> Result<String, Pl
     let wide = frame.is_wide();
     let title = tamed(&plot.title);
     let heading = wrapped(&title, HEADING * BOLD, across - 8.0, 3);
-    let left = if wide { libm::round(across * 0.4) } else { 10.0 };
+    let left = if wide { libm::round(across * 0.4) } else { 2.0 };
     let [coolest, warmest] = extent(plot);
     let aside = 0.08 * (warmest - coolest);
     let axis = Axis::over(coolest - aside, warmest + aside, if wide { 7 } else { 5 }, Ends::Exact);
     let to = across - axis.overhang(WORDS);
-    let scale = Placed { axis, from: left, to };
+    let from = if wide { left } else { axis.overhang(WORDS) };
+    let scale = Placed { axis, from, to };
     let names: Vec<String> = plot.temperatures.iter().map(|one| name(one, if wide { 200.0 } else { 150.0 })).collect();
     let lines: Vec<[f64; 2]> = plot
         .temperatures
@@ -52,7 +53,7 @@ pub(super) fn draw(plot: &StiffnessPlot, frame: &Frame<'_>) -> Result<String, Pl
         .zip(&names)
         .map(|(one, name)| [scale.at(one.celsius), width_of_bold(name, WORDS)])
         .collect();
-    let flags = hoisted(&lines, [if wide { left } else { 2.0 }, across - 2.0]);
+    let flags = hoisted(&lines, [left, across - 2.0]);
     let levels = flags.iter().map(|flag| flag.level + 1).max().unwrap_or(0);
     let head = heading.len() as f64 * sheet::leading(HEADING) + 6.0 + levels as f64 * sheet::leading(WORDS) + 8.0;
     let rows = rows(plot, if wide { left - 16.0 } else { across - 6.0 }, head, wide);
