@@ -28,7 +28,7 @@ fn ticks(document: &Document, along: usize) -> Vec<[f64; 2]> {
         .collect();
     assert!(told.len() >= 2 && told.len() <= 12, "{} ticks", told.len());
     let step = told[1][0] - told[0][0];
-    let digit = step / 10_f64.powf((step.log10() + 1e-9).floor());
+    let digit = step / libm::pow(10.0, libm::floor(libm::log10(step) + 1e-9));
     assert!([1.0, 2.0, 5.0].iter().any(|good| (digit - good).abs() < 1e-6), "step {step}");
     told
 }

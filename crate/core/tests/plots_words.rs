@@ -182,6 +182,25 @@ fn what_cannot_be_drawn_is_refused() {
     assert!(MarginsPlot { rows, ..margins() }.svg(&FRAME).is_ok_and(|svg| svg.len() < 300_000));
 }
 
+/// Found by the property below: a span of 2e-308 made a scale whose steps were endless.
+#[test]
+fn a_span_of_next_to_nothing_still_has_a_scale() {
+    for [low, high] in [[0.0, f64::MIN_POSITIVE], [0.0, 1e-11], [1e12, 1e12], [-1e-10, 0.0], [55.0, 55.0 + 1e-13]] {
+        let temperatures = [low, high].map(|celsius| Temperature { label: "when".into(), celsius }).to_vec();
+        let plot = StiffnessPlot { temperatures, ..stiffness() };
+        let alone = StiffnessPlot { materials: Vec::new(), ..plot.clone() };
+        let curve =
+            LoopCurve { label: "l".into(), points: vec![[low.abs(), low], [high.abs(), high]], band: Vec::new() };
+        let of_loss = LossPlot { loops: vec![curve], ..LossPlot::default() };
+        for svg in [plot.svg(&FRAME), alone.svg(&FRAME), of_loss.svg(&FRAME)] {
+            let svg = svg.expect("a picture");
+            let document = Document::parse(&svg).expect("XML");
+            let told = words(class(&document, "plot-axes")[0]);
+            assert!((2..=20).contains(&told.len()), "{low} to {high}: {told:?}");
+        }
+    }
+}
+
 /// Numbers where arithmetic is in danger.
 fn dangerous() -> impl Strategy<Value = f64> {
     let edges =
