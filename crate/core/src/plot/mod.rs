@@ -3,7 +3,7 @@
 //! Plain data in, one self-contained picture out; nothing of the design is known here. Every picture is drawn in
 //! `currentColor` and told apart by dashes, hatches, shapes and words, so that it reads in light, in dark and in black on
 //! paper, and carries its numbers as a text alternative. Charts, axes and coordinates are the crate `plotters`'s; what it
-//! draws is written by our own [`backend`], which measures words by a rule of ours and never asks a browser.
+//! draws is written by our own backend, which measures words by a rule of ours and never asks a browser.
 //!
 //! Invariant: presentation attributes only, no `style`, no script, no colour, nothing from outside.
 
