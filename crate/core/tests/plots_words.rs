@@ -80,6 +80,8 @@ fn the_text_alternative_has_every_number_and_is_in_the_picture() {
     ] {
         assert!(of_margins.contains(words), "{words}: {of_margins}");
     }
+    let close = MarginRow { used: 0.999, ..MarginRow::default() };
+    assert!(MarginsPlot { rows: vec![close], ..margins() }.text_alternative().contains("99.9 %"));
     let of_stiffness = stiffness().text_alternative();
     for words in [
         "21 °C",

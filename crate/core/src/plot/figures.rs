@@ -20,10 +20,10 @@ pub(super) fn figure(value: f64) -> String {
     signed(idle_off(&text).into())
 }
 
-/// A share as whole percent, or with one decimal below ten.
+/// A share as whole percent, with one decimal below ten and next to the limit, where 99.9 is not 100.
 pub(super) fn percent(share: f64) -> String {
     let value = share * 100.0;
-    if value.abs() < 10.0 {
+    if value.abs() < 10.0 || (value - 100.0).abs() < 2.0 {
         format!("{} %", figure(libm::round(value * 10.0) / 10.0))
     } else {
         format!("{} %", figure(libm::round(value)))
