@@ -12,6 +12,7 @@ export function fileName(text: string, request: string): string;
 export function apply(text: string, patch: string): string;
 export function edit(text: string, request: string): string;
 export function difference(before: string, after: string): string;
+export function variants(text: string, request: string): string;
 export function vocabulary(): string;
 export function presets(): string;
 

@@ -13,6 +13,7 @@ pub mod edit;
 pub mod engine;
 pub mod export;
 pub mod flow;
+pub mod graphs;
 pub mod heat;
 pub mod layout;
 pub mod leak;

@@ -139,7 +139,7 @@ fn the_zip_holds_every_run_under_a_name_of_its_own() {
     let mesh = quarter_bend(32.0, 8.0, 6.0, 8, 3);
     let names = ["Pump/Block", "pump:block", "../../etc/passwd", "CON", "шланг", "\u{202e}x"];
     let runs = names.map(|name| NamedMesh { name, mesh: &mesh });
-    let bytes = export::zip("Puffin: all", "{}\n", &runs, &[]);
+    let bytes = export::zip("Puffin: all", "{}\n", &runs, &[], &[]);
     let files = unpack(&bytes);
     assert_eq!(
         files.iter().map(|(name, _)| name.as_str()).collect::<Vec<_>>(),
@@ -165,5 +165,5 @@ fn the_zip_holds_every_run_under_a_name_of_its_own() {
         assert_eq!(meshes(&roxmltree::Document::parse(&document).unwrap()), std::slice::from_ref(&mesh));
     }
     assert_eq!(files[12].1, b"{}\n");
-    assert_eq!(bytes, export::zip("Puffin: all", "{}\n", &runs, &[]), "same design, same bytes");
+    assert_eq!(bytes, export::zip("Puffin: all", "{}\n", &runs, &[], &[]), "same design, same bytes");
 }

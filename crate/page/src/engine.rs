@@ -83,6 +83,13 @@ pub fn edit(text: Text, request: Text) -> Result<String, Error> {
     both(&text, &request).and_then(|(text, request)| engine::edit(&text, &request)).map_err(thrown)
 }
 
+/// The design in other sizes and materials, side by side, as JSON text; `request` is JSON text, such as
+/// `{ "outer_diameters": [12, 14], "bores": [8, 10], "materials": ["PETG"] }`.
+#[wasm_bindgen]
+pub fn variants(text: Text, request: Text) -> Result<String, Error> {
+    both(&text, &request).and_then(|(text, request)| engine::variants(&text, &request)).map_err(thrown)
+}
+
 /// What sets two designs apart, from `before` to `after`, as JSON text.
 #[wasm_bindgen]
 pub fn difference(before: Text, after: Text) -> Result<String, Error> {

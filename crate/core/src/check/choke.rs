@@ -3,13 +3,7 @@
 use super::finding::PRACTICE;
 use super::{Finding, OneRun, Severity, Subject, words};
 use crate::distance::Budget;
-use crate::flow::head_in_pascals;
-use crate::service::{Flow, coolant};
-
-/// Share of a usual pump's head that one tube may take; common practice, no source.
-const SHARE: f64 = 0.1;
-/// Head of a usual pump, m; common practice, no source.
-const USUAL_HEAD: f64 = 3.0;
+use crate::service::{Flow, coolant, usual_share};
 
 /// `flow` (care): at the stated flow a tube costs more than a tenth of a usual pump's head. `flow_none` (care):
 /// no flow is stated. `flow_unknown` (note): nothing can be told of a coolant, or of one at such a temperature.
@@ -31,7 +25,7 @@ pub(super) fn findings(subject: Subject<'_>, _: &mut Budget) -> Vec<Finding> {
 
 fn choked(subject: Subject<'_>, run: &OneRun<'_>) -> Option<Finding> {
     let flow = Flow::of(subject.design, run.run, run.drawn.line.as_ref()?).ok().flatten()?;
-    let (loss, most) = (flow.loss.total, SHARE * head_in_pascals(USUAL_HEAD, flow.fluid.density));
+    let (loss, most) = (flow.loss.total, usual_share(&flow.fluid));
     (loss.nominal > most).then(|| {
         let finding = run
             .finding("flow", Severity::Care, run.at("/tube/bore"))

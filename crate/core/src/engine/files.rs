@@ -2,6 +2,7 @@
 
 use serde_json::{Map, Value};
 
+use super::plots::{USUAL_WIDTH, plot, width};
 use super::stages::{Stages, checked_deviation};
 use crate::design::wording::quoted;
 use crate::design::{Refusal, canonical};
@@ -18,11 +19,14 @@ struct Request {
     deviation: f64,
     /// How a bend table is told.
     feed: Feed,
+    /// How wide a plot is, CSS pixels.
+    width: u32,
 }
 
 /// The bytes of a file. `request` is JSON: `{ "kind": "stl", "run": "pump to block", "deviation": 0.01 }`; a 3MF
 /// without a run holds all made runs; `design` and `all` are of the whole design. A `bend-table` can be asked for with
-/// `"flip": true`, rotations against the right-hand rule, and `"from": "end"`, fed from the run's end.
+/// `"flip": true`, rotations against the right-hand rule, and `"from": "end"`, fed from the run's end. A plot,
+/// `loss-plot`, `margins-plot` or `stiffness-plot`, is of the whole design and can be asked for with a `"width"`, CSS pixels.
 ///
 /// # Errors
 /// A text that is no design, a request that cannot be met: its `path` then points into the request; a run that cannot
@@ -42,6 +46,7 @@ pub fn export_file(text: &str, request: &str) -> Result<Vec<u8>, Refusal> {
         (Kind::BendTable, Some(run)) => told(&stages, run, |told| export::bend_csv(told, request.feed)),
         (Kind::Points, Some(run)) => told(&stages, run, export::points_csv),
         (Kind::Drawing, Some(run)) => told(&stages, run, |told| export::drawing(told).into_bytes()),
+        (kind, _) if kind.is_plot() => plot(&stages, kind, request.width),
         (_, None) if request.kind != Kind::All => {
             let meshes = all_meshes(&stages, request.deviation)?;
             Ok(export::three_mf(&named(&stages, &meshes), &Meta { title: title(&stages) }))
@@ -49,7 +54,9 @@ pub fn export_file(text: &str, request: &str) -> Result<Vec<u8>, Refusal> {
         _ => {
             let meshes = all_meshes(&stages, request.deviation)?;
             let papers = meshes.iter().map(|(run, _)| papers(&stages, *run)).collect::<Result<Vec<_>, _>>()?;
-            Ok(export::zip(title(&stages), &canonical(design), &named(&stages, &meshes), &papers))
+            let drawn = Kind::PLOTS.iter().filter_map(|kind| Some((*kind, plot(&stages, *kind, USUAL_WIDTH).ok()?)));
+            let plots: Vec<Paper> = drawn.collect();
+            Ok(export::zip(title(&stages), &canonical(design), &named(&stages, &meshes), &papers, &plots))
         }
     }
 }
@@ -153,8 +160,10 @@ impl Request {
             return refused("", format!("The request must be a JSON object, such as {EXAMPLE}."));
         };
         if let Some(key) = keys.keys().find(|key| !KEYS.contains(&key.as_str())) {
-            let message =
-                format!("The request's key {} is not known; it has kind, run, deviation, flip and from.", quoted(key));
+            let message = format!(
+                "The request's key {} is not known; it has kind, run, deviation, flip, from and width.",
+                quoted(key)
+            );
             return refused(&format!("/{}", key.replace('~', "~0").replace('/', "~1")), message);
         }
         let words: Vec<String> = Kind::ALL.iter().map(|kind| format!("\"{}\"", kind.word())).collect();
@@ -165,12 +174,18 @@ impl Request {
             None => USUAL_DEVIATION,
             Some(value) => checked_deviation(value.as_f64().unwrap_or(f64::NAN), "/deviation")?,
         };
-        Ok(Self { kind, run: run(kind, &keys, stages)?, deviation, feed: feed(kind, &keys)? })
+        Ok(Self {
+            kind,
+            run: run(kind, &keys, stages)?,
+            deviation,
+            feed: feed(kind, &keys)?,
+            width: width(kind, &keys)?,
+        })
     }
 }
 
 /// What a request may say.
-const KEYS: [&str; 5] = ["kind", "run", "deviation", "flip", "from"];
+const KEYS: [&str; 6] = ["kind", "run", "deviation", "flip", "from", "width"];
 
 /// How a bend table is to be told; other kinds have no say in it.
 fn feed(kind: Kind, keys: &Map<String, Value>) -> Result<Feed, Refusal> {
@@ -196,7 +211,7 @@ fn feed(kind: Kind, keys: &Map<String, Value>) -> Result<Feed, Refusal> {
 }
 
 fn run(kind: Kind, keys: &Map<String, Value>, stages: &Stages<'_>) -> Result<Option<usize>, Refusal> {
-    let whole = matches!(kind, Kind::Design | Kind::All);
+    let whole = matches!(kind, Kind::Design | Kind::All) || kind.is_plot();
     match keys.get("run") {
         None | Some(Value::Null) if kind.is_of_one_run() => {
             let message = match kind {

@@ -2,6 +2,7 @@
 //! text anew and keeps nothing; a refused call says why and where.
 
 mod files;
+mod plots;
 mod stages;
 mod vocabulary;
 

@@ -7,9 +7,15 @@ use super::{Kind, Meta, NamedMesh, file_stem, stl, three_mf, unique_stems};
 pub type Paper = (Kind, Vec<u8>);
 
 /// A zip archive with an STL and a 3MF of each of `runs`, each run's `papers` (its tables and drawing, in the order of
-/// the runs), and the design as canonical text. Names in it are safe on every system and differ even where case does
+/// the runs), the design's `plots`, and the design as canonical text. Names in it are safe on every system and differ even where case does
 /// not count; runs whose names come out the same are numbered.
-pub fn zip(design_name: &str, design_text: &str, runs: &[NamedMesh<'_>], papers: &[Vec<Paper>]) -> Vec<u8> {
+pub fn zip(
+    design_name: &str,
+    design_text: &str,
+    runs: &[NamedMesh<'_>],
+    papers: &[Vec<Paper>],
+    plots: &[Paper],
+) -> Vec<u8> {
     let mut archive = Archive::new();
     for (index, (run, stem)) in runs.iter().zip(unique_stems(runs.iter().map(|run| run.name))).enumerate() {
         archive.deflate(&Kind::Stl.file_name(&stem), &stl(run.mesh, run.name));
@@ -18,6 +24,10 @@ pub fn zip(design_name: &str, design_text: &str, runs: &[NamedMesh<'_>], papers:
             archive.deflate(&kind.file_name(&stem), bytes);
         }
     }
-    archive.deflate(&Kind::Design.file_name(&file_stem(design_name)), design_text.as_bytes());
+    let stem = file_stem(design_name);
+    for (kind, bytes) in plots {
+        archive.deflate(&kind.file_name(&stem), bytes);
+    }
+    archive.deflate(&Kind::Design.file_name(&stem), design_text.as_bytes());
     archive.finish()
 }

@@ -13,6 +13,12 @@ pub enum Kind {
     Points,
     /// The dimensioned drawing of one run, SVG.
     Drawing,
+    /// Pressure loss against flow, with the pump's curve, SVG.
+    LossPlot,
+    /// How much of each limit is used, SVG.
+    MarginsPlot,
+    /// Temperatures against what materials stand, SVG.
+    StiffnessPlot,
     /// The design itself, canonical JSON.
     Design,
     /// An archive of everything: all of the above of each made run, and the design.
@@ -21,8 +27,21 @@ pub enum Kind {
 
 impl Kind {
     /// Every kind, in the order they are offered.
-    pub const ALL: &[Self] =
-        &[Self::Stl, Self::ThreeMf, Self::BendTable, Self::Points, Self::Drawing, Self::Design, Self::All];
+    pub const ALL: &[Self] = &[
+        Self::Stl,
+        Self::ThreeMf,
+        Self::BendTable,
+        Self::Points,
+        Self::Drawing,
+        Self::LossPlot,
+        Self::MarginsPlot,
+        Self::StiffnessPlot,
+        Self::Design,
+        Self::All,
+    ];
+
+    /// The plots, each of the whole design.
+    pub const PLOTS: [Self; 3] = [Self::LossPlot, Self::MarginsPlot, Self::StiffnessPlot];
 
     /// The word for it in a request.
     pub fn word(self) -> &'static str {
@@ -32,6 +51,9 @@ impl Kind {
             Self::BendTable => "bend-table",
             Self::Points => "points",
             Self::Drawing => "drawing",
+            Self::LossPlot => "loss-plot",
+            Self::MarginsPlot => "margins-plot",
+            Self::StiffnessPlot => "stiffness-plot",
             Self::Design => "design",
             Self::All => "all",
         }
@@ -43,7 +65,7 @@ impl Kind {
             Self::Stl => "stl",
             Self::ThreeMf => "3mf",
             Self::BendTable | Self::Points => "csv",
-            Self::Drawing => "svg",
+            Self::Drawing | Self::LossPlot | Self::MarginsPlot | Self::StiffnessPlot => "svg",
             Self::Design => "json",
             Self::All => "zip",
         }
@@ -54,6 +76,9 @@ impl Kind {
         let what = match self {
             Self::BendTable => " bends",
             Self::Points => " points",
+            Self::LossPlot => " loss",
+            Self::MarginsPlot => " margins",
+            Self::StiffnessPlot => " heat",
             _ => "",
         };
         format!("{stem}{what}.{}", self.extension())
@@ -62,6 +87,11 @@ impl Kind {
     /// Whether a file of it holds exactly one run.
     pub fn is_of_one_run(self) -> bool {
         matches!(self, Self::Stl | Self::BendTable | Self::Points | Self::Drawing)
+    }
+
+    /// Whether it is a plot.
+    pub fn is_plot(self) -> bool {
+        Self::PLOTS.contains(&self)
     }
 
     /// The kind that a request's word names.

@@ -2,7 +2,7 @@
 
 use crate::centreline::Centreline;
 use crate::design::{Base, Design, Fitting, Loop, Run};
-use crate::flow::{Conditions, Coolant, Course, Fluid, Glycol, RunLoss, run_loss};
+use crate::flow::{Conditions, Coolant, Course, Fluid, Glycol, RunLoss, head_in_pascals, run_loss};
 use crate::out_of_range::OutOfRange;
 
 /// Specific heat that is taken for a coolant of which only the viscosity is known, J/(kg K): water's, from which glycol
@@ -28,6 +28,16 @@ impl Flow {
         let loss = run_loss(&Course::of(line), &conditions(design, run, fluid, design.working.flow_l_per_h))?;
         Ok(Some(Self { fluid, loss }))
     }
+}
+
+/// Share of a usual pump's head that one tube may take; common practice, no source.
+const SHARE: f64 = 0.1;
+/// Head of a usual pump, m; common practice, no source.
+const USUAL_HEAD: f64 = 3.0;
+
+/// What one tube may cost of a usual pump's head, Pa.
+pub fn usual_share(fluid: &Fluid) -> f64 {
+    SHARE * head_in_pascals(USUAL_HEAD, fluid.density)
 }
 
 /// Under what a run's loss is reckoned at a flow, L/h. Where a fitting's way through is narrower or wider than the bore, the
