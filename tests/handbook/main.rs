@@ -17,3 +17,4 @@ mod scene;
 mod stress;
 mod thread;
 mod water;
+mod whole_set;

@@ -80,6 +80,14 @@ impl Record {
         for kind in ["3mf", "design", "all"] {
             self.file(of, &text, json!({ "kind": kind, "deviation": deviations.last() }))?;
         }
+        for kind in ["loss-plot", "margins-plot", "stiffness-plot"] {
+            for width in [320, 760] {
+                self.file(of, &text, json!({ "kind": kind, "width": width }))?;
+            }
+        }
+        let variants = json!({ "outer_diameters": [12, 14.5], "bores": [7, 12.1], "materials": ["PLA"] }).to_string();
+        let table = engine::variants(&text, &variants).map(String::into_bytes);
+        self.keep(of, "variants", json!([variants]), table)?;
         for finding in listed(&report, "/findings").iter().filter(|finding| !finding["fix"].is_null()) {
             let patch = finding["fix"].to_string();
             let patched = engine::apply(&text, &patch).map(String::into_bytes);
