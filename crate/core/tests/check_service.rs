@@ -209,6 +209,10 @@ fn a_narrow_tube_is_found_to_choke() {
     near(&flow["loss_kpa"]["nominal"], 0.8922 * 0.4, 0.02 * 0.8922 * 0.4);
     near(&flow["velocity_m_per_s"], 120.0 / 3.6e6 / (std::f64::consts::PI * 16e-6), 1e-9);
     assert_eq!(all(&smooth, "flow"), []);
+    let sweep = flow["sweep"].as_array().unwrap();
+    assert_eq!((sweep.len(), &sweep[3]["loss_kpa"], &sweep[7]["flow_l_per_h"]), (8, &flow["loss_kpa"], &json!(240.0)));
+    let losses: Vec<f64> = sweep.iter().map(|at| at["loss_kpa"]["nominal"].as_f64().unwrap()).collect();
+    assert!(losses.is_sorted() && losses[0] > 0.0, "{losses:?}");
     let narrow = made_of(straight(12.0, 4.0), json!({"roughness_um": 0}));
     let finding = one(&narrow, "flow");
     assert_eq!(finding.severity, Severity::Care);

@@ -31,7 +31,20 @@ fn demo() -> String {
 
 /// Whether a row says it: its own, or that of the list or range that it stands in.
 fn told(path: &str, rows: &BTreeSet<&str>) -> bool {
-    let parents = ["/nominal", "/low", "/high", "/likely/*", "/worst/*", "/*", "/*/depth_mm", "/*/volume_mm3"];
+    let parents = [
+        "/nominal",
+        "/low",
+        "/high",
+        "/likely/*",
+        "/worst/*",
+        "/*",
+        "/*/depth_mm",
+        "/*/volume_mm3",
+        "/*/flow_l_per_h",
+        "/*/loss_kpa/nominal",
+        "/*/loss_kpa/low",
+        "/*/loss_kpa/high",
+    ];
     rows.contains(path) || parents.iter().any(|end| path.strip_suffix(end).is_some_and(|whole| rows.contains(whole)))
 }
 

@@ -112,6 +112,10 @@ pub(super) const ROWS: &[Origin] = &[
         .by("Borda and Carnot (1 − β²)² where it widens, Crane 0.5 (1 − β²) where it narrows", "Borda 1766; Crane TP-410")
         .holds("Sharp steps, turbulent flow; β is the smaller bore over the larger.")
         .of(&["/runs/*/tube/bore", "/fittings/*/bore"]),
+    origin("/runs/*/service/flow/sweep", "Pressure loss at other flows", "kPa")
+        .by("As the pressure loss, from a quarter of the stated flow to twice of it", "see the parts")
+        .holds("The band is ± 30 % where a formula is used outside its published range.")
+        .of(FLOW),
     origin("/runs/*/service/flow/velocity_m_per_s", "Velocity", "m/s")
         .by("Flow ÷ (π/4 bore²)", GEOMETRY)
         .holds("The mean over the bore.")

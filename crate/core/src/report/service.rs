@@ -9,7 +9,7 @@ use crate::engine::Stages;
 use crate::flow::{Estimate, Regime};
 use crate::layout::Vec3;
 use crate::seal::Stack;
-use crate::service::{Flow, Heat, SealAtEnd, Strength, growth};
+use crate::service::{Flow, Heat, SealAtEnd, Strength, growth, sweep};
 
 /// A run in service.
 #[derive(Serialize)]
@@ -78,6 +78,8 @@ struct FlowReport {
     coils_kpa: f64,
     curves_kpa: f64,
     ends_kpa: f64,
+    /// The loss at other flows.
+    sweep: Vec<SweepReport>,
 }
 
 #[derive(Serialize)]
@@ -85,6 +87,12 @@ pub(super) struct Band {
     pub(super) nominal: f64,
     pub(super) low: f64,
     pub(super) high: f64,
+}
+
+#[derive(Serialize)]
+struct SweepReport {
+    flow_l_per_h: f64,
+    loss_kpa: Band,
 }
 
 #[derive(Serialize)]
@@ -118,7 +126,7 @@ impl ServiceReport {
             flow: Flow::of(design, stated, line)
                 .ok()
                 .flatten()
-                .map(|flow| FlowReport::of(&flow, design.working.flow_l_per_h)),
+                .map(|flow| FlowReport::of(&flow, design.working.flow_l_per_h, &sweep(design, stated, line))),
             high_points: traps(Keeps::Air),
             low_points: traps(Keeps::Coolant),
         }
@@ -164,7 +172,7 @@ impl Range {
 }
 
 impl FlowReport {
-    fn of(flow: &Flow, litres: f64) -> Self {
+    fn of(flow: &Flow, litres: f64, sweep: &[(f64, Estimate)]) -> Self {
         let (loss, kpa) = (&flow.loss, |estimate: Estimate| estimate.nominal * 1e-3);
         Self {
             flow_l_per_h: litres,
@@ -181,6 +189,10 @@ impl FlowReport {
             coils_kpa: kpa(loss.parts.coils),
             curves_kpa: kpa(loss.parts.curves),
             ends_kpa: kpa(loss.parts.ends),
+            sweep: sweep
+                .iter()
+                .map(|(flow, loss)| SweepReport { flow_l_per_h: *flow, loss_kpa: Band::of(*loss) })
+                .collect(),
         }
     }
 }

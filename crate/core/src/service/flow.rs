@@ -2,7 +2,7 @@
 
 use crate::centreline::Centreline;
 use crate::design::{Base, Design, Fitting, Loop, Run};
-use crate::flow::{Conditions, Coolant, Course, Fluid, Glycol, RunLoss, head_in_pascals, run_loss};
+use crate::flow::{Conditions, Coolant, Course, Estimate, Fluid, Glycol, RunLoss, head_in_pascals, run_loss};
 use crate::out_of_range::OutOfRange;
 
 /// Specific heat that is taken for a coolant of which only the viscosity is known, J/(kg K): water's, from which glycol
@@ -38,6 +38,20 @@ const USUAL_HEAD: f64 = 3.0;
 /// What one tube may cost of a usual pump's head, Pa.
 pub fn usual_share(fluid: &Fluid) -> f64 {
     SHARE * head_in_pascals(USUAL_HEAD, fluid.density)
+}
+
+/// Shares of the stated flow that a run's loss is told at.
+const SWEEP: [f64; 8] = [0.25, 0.5, 0.75, 1.0, 1.25, 1.5, 1.75, 2.0];
+
+/// A run's loss over a sweep of flows about the stated one: flow, L/h, and loss, Pa. Nothing where the coolant is not known.
+pub fn sweep(design: &Design, run: &Run, line: &Centreline) -> Vec<(f64, Estimate)> {
+    let Ok(Some(fluid)) = coolant(&design.working) else { return Vec::new() };
+    let (course, stated) = (Course::of(line), design.working.flow_l_per_h);
+    let at = |share: &f64| {
+        let flow = stated * share;
+        Some((flow, run_loss(&course, &conditions(design, run, fluid, flow)).ok()?.total))
+    };
+    SWEEP.iter().filter_map(at).collect()
 }
 
 /// Under what a run's loss is reckoned at a flow, L/h. Where a fitting's way through is narrower or wider than the bore, the

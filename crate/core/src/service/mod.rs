@@ -11,7 +11,7 @@ mod seal;
 mod strength;
 
 pub use circuit::{Agreed, Circuit, Cost, Item, coolant_volume};
-pub use flow::{Flow, conditions, coolant, usual_share};
+pub use flow::{Flow, conditions, coolant, sweep, usual_share};
 pub use heat::{CARE_MARGIN, Heat, STOP_MARGIN, growth};
 pub use leak::LeakFound;
 pub use seal::{GLAND_TOLERANCE, SealAtEnd, SealFault, TUBE_TOLERANCE};
