@@ -17,6 +17,7 @@ import { PreviewDesk } from "./preview/desk.js";
 import { nextTheme, themeInForce } from "./preview/theme.js";
 import { download } from "./result/download.js";
 import { FINENESS } from "./result/files.js";
+import { Graphs } from "./result/graphs.js";
 import { Papers } from "./result/papers.js";
 import { standing } from "./result/findings.js";
 import { wordsOf } from "./words/errors.js";
@@ -43,6 +44,7 @@ export class App {
   spoken = "";
   cards = new Cards();
   #answered = 0;
+  #settled = 0;
   #waitingLong = false;
   #frame = 0;
   #rest = 0;
@@ -64,6 +66,7 @@ export class App {
     this.notices = new Notices(() => this.redraw());
     this.preview = new PreviewDesk(this);
     this.papers = new Papers(this);
+    this.graphs = new Graphs(this);
     this.comparing = new Comparing(this);
   }
 
@@ -85,6 +88,11 @@ export class App {
   /** Whether the report is about the design as it is, or will be before anyone notices. */
   get fresh() {
     return this.problems.length === 0 && this.report !== undefined && !this.#waitingLong;
+  }
+
+  /** Whether the engine has answered everything about the design as it is, so that what can wait may be asked for. */
+  get settled() {
+    return this.#settled === this.link.edition;
   }
 
   get text() {
@@ -125,7 +133,10 @@ export class App {
     } else if (answer.kind === "noMesh") {
       this.say(`mesh ${answer.run}`, { kind: "trouble", text: `${answer.run}: ${answer.message}` });
     } else if (answer.kind === "sameMesh") this.say(`mesh ${answer.run}`, undefined);
-    if (answer.kind === "done" || answer.kind === "problems") this.root.dataset.answered = String(answer.edition);
+    if (answer.kind === "done" || answer.kind === "problems") {
+      this.#settled = answer.edition;
+      this.root.dataset.answered = String(answer.edition);
+    }
     this.redraw();
   }
 

@@ -11,13 +11,16 @@ import { printedPages } from "./result/drawing.js";
 import { files } from "./result/files.js";
 import { findingsList, standing } from "./result/findings.js";
 import { glance } from "./result/glance.js";
+import { loopPanel } from "./result/loop.js";
+import { originDialog } from "./result/origin.js";
+import { plotsPanel } from "./result/plots.js";
 import { mark } from "./words/marks.js";
 
 /** @import { App } from "./app.js" */
 /** @import { Sheet } from "./form/sheet.js" */
 
 /** Where a person on a small screen jumps to. */
-const JUMPS = [["ports", "Ports"], ["runs", "Runs"], ["making", "Making"], ["preview", "Preview"], ["result", "Result"], ["files", "Files"], ["compare", "Compare"]];
+const JUMPS = [["ports", "Ports"], ["runs", "Runs"], ["making", "Making"], ["leak-test", "Leak test"], ["preview", "Preview"], ["result", "Result"], ["whole-loop", "Loop"], ["plots", "Plots"], ["files", "Files"], ["compare", "Compare"]];
 
 /**
  * The whole page.
@@ -30,6 +33,7 @@ export function page(app, sheet) {
   const worst = wrong ? "mend" : problems.length > 0 ? "note" : findings.some((one) => one.severity === "stop") ? "stop"
     : findings.some((one) => one.severity === "care") ? "care" : "fine";
   const stands = standing(sheet.design, problems, findings);
+  const filesState = app.filesState();
   return html`
     <a class="skip" href="#form">Skip to the form</a>
     <a class="skip" href="#result">Skip to the result</a>
@@ -42,7 +46,9 @@ export function page(app, sheet) {
           <a href="#result">See the result</a></p>
         <div class="answers" id="answers">
           ${section("result", "Result", nothing, html`${findingsList(sheet, problems, findings)} ${glance(sheet)}`)}
-          ${section("files", "Files", nothing, files(sheet, app.filesState()))}
+          ${section("whole-loop", "What the loop does", nothing, loopPanel(sheet))}
+          ${section("plots", "Plots", nothing, plotsPanel(sheet, app.graphs, filesState.save))}
+          ${section("files", "Files", nothing, files(sheet, filesState))}
           ${section("compare", "Compare", nothing, comparePanel(sheet, app.comparing))}
         </div>
       </div>
@@ -50,6 +56,7 @@ export function page(app, sheet) {
     <footer class="foot" data-idle=${app.hint === ""}><p aria-hidden="true">${app.hint || "A hint for the field that you are in stands here."}</p></footer>
     <p class="unseen" role="status" id="spoken">${app.spoken}</p>
     ${app.opening.dropping ? html`<p class="dropping">Drop the design here to open it</p>` : nothing}
+    ${originDialog(sheet)}
     ${printedPages(app.papers)}`;
 }
 

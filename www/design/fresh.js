@@ -5,7 +5,7 @@ import { freshName } from "./lists.js";
 import { numberIn, tidy } from "./typed.js";
 import { whole } from "./whole.js";
 
-/** @import { Design, Dress, Ends, Fitting, KeepOut, Part, Port, Run, TubeSize, Typed } from "./types.js" */
+/** @import { Design, Dress, Ends, Fitting, KeepOut, LeakTest, Part, Port, Run, TubeSize, Typed } from "./types.js" */
 /** @import { Vocabulary } from "../words/vocabulary.js" */
 
 /**
@@ -47,7 +47,7 @@ export function newFitting(design, preset) {
   if (preset) return { ...structuredClone(preset), name: freshName(design.fittings, preset.name) };
   return {
     name: freshName(design.fittings, "fitting"),
-    tube_diameter: "", height: "", socket_depth: "", collar_diameter: "", lead: "", elbow: null, seal: null,
+    tube_diameter: "", height: "", socket_depth: "", collar_diameter: "", lead: "", bore: null, elbow: null, seal: null,
   };
 }
 
@@ -149,6 +149,20 @@ export function newPart(parts, preset) {
   if (!preset) return { name: freshName(parts, "part"), drop_kpa: "", at_l_per_h: "", volume_ml: "" };
   const { name, drop_kpa, at_l_per_h, volume_ml } = preset;
   return { name: freshName(parts, name), drop_kpa, at_l_per_h, volume_ml };
+}
+
+/**
+ * A leak test that is about to start: the usual readings and limit, and the pressure at its end left to be read.
+ * @param {Vocabulary} words
+ * @returns {LeakTest}
+ */
+export function newLeakTest(words) {
+  /** @param {string} key */
+  const such = (key) => usual(words, `/loop/leak_test/${key}`);
+  return {
+    volume_ml: null, start_kpa: such("start_kpa"), end_kpa: "", start_c: such("start_c"), end_c: such("end_c"),
+    minutes: such("minutes"), air_kpa: such("air_kpa"), limit_kpa: such("limit_kpa"), limit_minutes: such("limit_minutes"),
+  };
 }
 
 /**

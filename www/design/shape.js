@@ -45,10 +45,14 @@ const coolant = object({
 });
 const pump = object({ name: text, points: listOf(object({ flow_l_per_h: typed, head_m: typed })), source: perhaps(text) });
 const part = object({ name: text, drop_kpa: typed, at_l_per_h: typed, volume_ml: typed });
+const leakTest = object({
+  volume_ml: known, start_kpa: typed, end_kpa: typed, start_c: typed, end_c: typed, minutes: typed, air_kpa: typed,
+  limit_kpa: typed, limit_minutes: typed,
+});
 const fitting = object({
-  name: text, tube_diameter: typed, height: typed, socket_depth: typed, collar_diameter: typed, lead: typed,
+  name: text, tube_diameter: typed, height: typed, socket_depth: typed, collar_diameter: typed, lead: typed, bore: known,
   elbow: either(nothing, object({ angle_deg: typed, rise: typed, reach: typed, turn_deg: typed })),
-  seal: either(nothing, object({ section: typed, gland_diameter: typed })),
+  seal: either(nothing, object({ section: typed, gland_diameter: typed, gland_width: known })),
 });
 const port = object({ name: text, at: point, facing: point, fitting: text, measured_to: typed });
 const place = three(either(typed, object({ of: text, plus: typed })));
@@ -85,6 +89,7 @@ const design = object({
     flow_l_per_h: typed, coolant: either(text, coolant), cold_c: perhaps(typed), working_c: typed, fault_c: typed,
     pressure_kpa: typed, test_kpa: perhaps(typed), up: perhaps(point), heat_w: perhaps(typed),
     pump: perhaps(either(text, pump)), parts: perhaps(listOf(part)),
+    leak_test: perhaps(either(nothing, leakTest)),
   }),
 });
 

@@ -6,10 +6,10 @@
 /** @typedef {{ of: string, plus: Typed }} Tied */
 /** @typedef {Typed | Tied} Coordinate */
 /** @typedef {{ angle_deg: Typed, rise: Typed, reach: Typed, turn_deg: Typed }} Elbow */
-/** @typedef {{ section: Typed, gland_diameter: Typed }} Seal */
+/** @typedef {{ section: Typed, gland_diameter: Typed, gland_width?: Typed | null }} Seal */
 /**
  * @typedef {{ name: string, tube_diameter: Typed, height: Typed, socket_depth: Typed, collar_diameter: Typed,
- *   lead: Typed, elbow: Elbow | null, seal: Seal | null }} Fitting
+ *   lead: Typed, bore?: Typed | null, elbow: Elbow | null, seal: Seal | null }} Fitting
  */
 /** @typedef {{ name: string, at: Point, facing: Point, fitting: string, measured_to: Typed }} Port */
 /**
@@ -51,10 +51,15 @@
 /** @typedef {{ flow_l_per_h: Typed, head_m: Typed }} PumpPoint */
 /** @typedef {{ name: string, points: PumpPoint[], source?: string }} Pump */
 /** @typedef {{ name: string, drop_kpa: Typed, at_l_per_h: Typed, volume_ml: Typed }} Part what else the coolant passes */
+/**
+ * What was read at a leak test with air.
+ * @typedef {{ volume_ml: Known, start_kpa: Typed, end_kpa: Typed, start_c: Typed, end_c: Typed, minutes: Typed,
+ *   air_kpa: Typed, limit_kpa: Typed, limit_minutes: Typed }} LeakTest
+ */
 /** @typedef {Material | Printer | Coolant | Pump} Stuff what a preset can stand for */
 /**
  * @typedef {{ flow_l_per_h: Typed, coolant: string | Coolant, cold_c?: Typed, working_c: Typed, fault_c: Typed,
- *   pressure_kpa: Typed, test_kpa?: Typed, up?: Point, heat_w?: Typed, pump?: string | Pump, parts?: Part[] }} Loop
+ *   pressure_kpa: Typed, test_kpa?: Typed, up?: Point, heat_w?: Typed, pump?: string | Pump, parts?: Part[], leak_test?: LeakTest | null }} Loop
  *   What is optional was not there in designs of earlier pages; `whole` fills it in.
  */
 /**

@@ -1,6 +1,8 @@
 // The page's end of the engine's thread: the latest design wins, stale answers are dropped, and a thread that has
 // crashed or hangs is replaced by a new one.
 
+import { workerUrl } from "./trusted.js";
+
 /** @import { Answer, Call, Edition } from "./messages.js" */
 
 // Far longer than any design in bounds takes; past it the thread is taken for hung, ms.
@@ -158,15 +160,3 @@ export class EngineLink {
     );
   }
 }
-
-/** The thread's address; a page that insists on trusted addresses gets it from a policy that knows only this one. */
-function workerUrl() {
-  const url = new URL("./worker.js", import.meta.url).href;
-  /** @type {{ createPolicy(name: string, rules: object): { createScriptURL(url: string): string } } | undefined} */
-  const policies = /** @type {any} */ (globalThis).trustedTypes;
-  if (!policies) return url;
-  policy ??= policies.createPolicy("tubewright", { createScriptURL: () => url });
-  return policy.createScriptURL(url);
-}
-/** @type {{ createScriptURL(url: string): string } | undefined} */
-let policy;

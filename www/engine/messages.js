@@ -13,7 +13,11 @@
  *   service: ServiceReport | null }} RunReport
  */
 /** @typedef {{ nominal: number, likely: [number, number], worst: [number, number] }} Spread */
-/** @typedef {{ squeeze_percent: Spread, best_outer_diameter: number }} SealReport */
+/**
+ * @typedef {{ squeeze_percent: Spread, fill_percent: Spread | null, chamfer_drop_mm: number | null,
+ *   chamfer_drop_needed_mm: number | null, best_outer_diameter: number }} SealReport
+ */
+/** @typedef {{ nominal: number, low: number, high: number }} Band */
 /** @typedef {{ at_mm: Xyz, depth_mm: number, volume_mm3: number }} TrapReport */
 /**
  * @typedef {{ pressure_kpa: number, hoop_mpa: number, bend_factor: number, allowed_mpa: number,
@@ -21,14 +25,28 @@
  */
 /**
  * @typedef {{ flow_l_per_h: number, velocity_m_per_s: number, reynolds: number, regime: string,
- *   loss_kpa: { nominal: number, low: number, high: number }, straights_kpa: number, bends_kpa: number,
- *   coils_kpa: number, curves_kpa: number }} FlowReport
+ *   loss_kpa: Band, straights_kpa: number, bends_kpa: number, coils_kpa: number, curves_kpa: number,
+ *   ends_kpa: number }} FlowReport
  */
 /**
  * A run in service; what does not follow from what is stated is null.
  * @typedef {{ heat: { limit_c: number | null, growth_mm: number | null }, strength: StrengthReport | null,
  *   seals: [SealReport | null, SealReport | null], flow: FlowReport | null, high_points: TrapReport[],
  *   low_points: TrapReport[] }} ServiceReport
+ */
+/**
+ * A leak test with air, read.
+ * @typedef {{ volume_ml: number, fall_kpa: number, by_temperature_kpa: number, by_leak_kpa: number, in_limit_time_kpa: number,
+ *   rate_mbar_l_per_s: number, rate_sccm: number, per_kelvin_kpa: number, energy_j: [number, number], passes: boolean }} LeakReport
+ */
+/** @typedef {{ name: string, kind: "tube" | "part", loss_kpa: number, share_percent: number }} ShareReport */
+/**
+ * The loop as a whole; what does not follow from what is stated is null.
+ * @typedef {{ coolant_ml: number,
+ *   fluid: { density_kg_per_m3: number, viscosity_mpa_s: number, specific_heat_j_per_kg_k: number } | null,
+ *   stated: { flow_l_per_h: number, loss_kpa: Band, head_kpa: number | null, reserve_kpa: number | null, rise_k: number | null } | null,
+ *   operating: { flow_l_per_h: Band, pressure_kpa: number, rise_k: number | null } | null, no_operating: string | null,
+ *   shares: ShareReport[], leak_test: LeakReport | null }} LoopReport
  */
 /** @typedef {{ op: string, path: string, value?: unknown }} PatchStep */
 /**
@@ -37,7 +55,7 @@
  *   source: string, fix: PatchStep[] | null }} Finding
  */
 /**
- * @typedef {{ name: string, runs: RunReport[], findings: Finding[],
+ * @typedef {{ name: string, runs: RunReport[], findings: Finding[], loop: LoopReport,
  *   totals: { length_mm: number, material_mm3: number, bore_mm3: number, mass_g: number } }} Report
  */
 /**

@@ -64,6 +64,7 @@ function fittingBody(sheet, index, pointer) {
       ? [number("socket_depth"), number("collar_diameter"), number("lead")]
       : [number("height"), number("socket_depth"), number("collar_diameter"), number("lead")], elbow ? "three" : "four")}
     ${elbow ? notesAt(sheet, `${pointer}/height`) : nothing}
+    ${row(sheet, [numberField(sheet, `${pointer}/bore`, { unknown: true, stands: "as the tube's" })], "two")}
     ${sealPart(sheet, pointer, seal)}`;
 }
 
@@ -96,10 +97,13 @@ function sealPart(sheet, pointer, seal) {
   return html`<fieldset class="choice" id=${id}>
     <legend class="unseen">O-ring that seals on the tube</legend>
     <label><input type="checkbox" .checked=${live(seal)}
-      @change=${() => sheet.act.set(`${pointer}/seal`, seal ? null : { section: "", gland_diameter: "" })}>
+      @change=${() => sheet.act.set(`${pointer}/seal`, seal ? null : { section: "", gland_diameter: "", gland_width: null })}>
       I know its O-ring and gland</label>
     ${seal
-      ? row(sheet, [numberField(sheet, `${pointer}/seal/section`), numberField(sheet, `${pointer}/seal/gland_diameter`)], "two")
+      ? row(sheet, [
+          numberField(sheet, `${pointer}/seal/section`), numberField(sheet, `${pointer}/seal/gland_diameter`),
+          numberField(sheet, `${pointer}/seal/gland_width`, { unknown: true }),
+        ], "three")
       : nothing}
     ${notesAt(sheet, `${pointer}/seal`)}
   </fieldset>`;

@@ -3,11 +3,13 @@
 import { html, nothing } from "../vendor/lit-html.js";
 import { live } from "../vendor/directives/live.js";
 import { mark } from "../words/marks.js";
+import { PLOTS } from "./graphs.js";
 
 /** @import { Finding, RunReport } from "../engine/messages.js" */
 /** @import { Sheet } from "../form/sheet.js" */
+/** @import { PlotKind } from "./graphs.js" */
 
-/** @typedef {{ kind: "stl" | "3mf" | "bend-table" | "points" | "drawing" | "all" | "design", run?: string, deviation?: number, flip?: boolean, from?: string }} FileRequest */
+/** @typedef {{ kind: "stl" | "3mf" | "bend-table" | "points" | "drawing" | PlotKind | "all" | "design", run?: string, deviation?: number, flip?: boolean, from?: string }} FileRequest */
 /** @typedef {{ deviation: number, setDeviation: (deviation: number) => void, save: (request: FileRequest) => void }} FilesState */
 
 /** Tables and drawing of a run: what the engine calls each, and the button's words. */
@@ -36,7 +38,8 @@ export function files(sheet, state) {
         <span><b>${name}</b> <span class="unit">${words}</span></span></label>`)}
     </fieldset>
     ${why ? html`<p class="trouble">${why}</p>` : nothing}
-    <ul class="file-list">${runs.map((run, index) => runFiles(sheet, state, run, index))}</ul>
+    <ul class="file-list">${runs.map((run, index) => runFiles(sheet, state, run, index))}
+      ${runs.length > 0 ? plotFiles(sheet, state) : nothing}</ul>
     <div class="adder">
       <button type="button" class="main" ?disabled=${made === 0}
         @click=${() => state.save({ kind: "all", deviation: state.deviation })}>All files in one (.zip)</button>
@@ -69,6 +72,16 @@ function runFiles(sheet, state, run, index) {
       @click=${() => state.save({ kind, run: run.name, ...(kind === "bend-table" ? asFed(sheet) : {}) })}>${words}<span class="unseen"> of ${run.name}</span></button>`)}
     ${warning ? html`<p class="note stop" id="${id}-warning">${mark("stop")}<span>${warning}</span></p>` : nothing}
   </li>`;
+}
+
+/**
+ * @param {Sheet} sheet
+ * @param {FilesState} state
+ */
+function plotFiles(sheet, state) {
+  return html`<li><span class="file-name">Plots of all runs and the loop</span>
+    ${PLOTS.map(([kind, words]) => html`<button type="button" ?disabled=${!sheet.fresh} @click=${() => state.save({ kind })}>${words} (.svg)<span
+      class="unseen">: plot</span></button>`)}</li>`;
 }
 
 /**

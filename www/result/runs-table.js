@@ -3,11 +3,12 @@
 import { html, nothing } from "../vendor/lit-html.js";
 import { mark, SEVERITY, WORST_FIRST } from "../words/marks.js";
 import { counted, fixed } from "../words/numbers.js";
+import { whereFrom } from "./origin.js";
 
 /** @import { Report, RunReport } from "../engine/messages.js" */
 /** @import { Sheet } from "../form/sheet.js" */
 
-const FIGURES = [["Length", "mm"], ["Material", "cm³"], ["Coolant", "mL"], ["Mass", "g"]];
+const FIGURES = ["length_mm", "material_mm3", "bore_mm3", "mass_g"];
 
 /**
  * @param {Sheet} sheet
@@ -19,17 +20,26 @@ export function runsTable(sheet, report) {
       <caption class="unseen" id="runs-table-caption">All runs and what each comes to</caption>
       <thead><tr>
         <th scope="col">Run</th>
-        ${FIGURES.map(([name, unit]) => html`<th scope="col" class="figure">${name} <span class="unit">${unit}</span></th>`)}
+        ${FIGURES.map((key) => head(sheet, `/runs/*/${key}`))}
         <th scope="col" class="figure">Bends</th>
         <th scope="col">Found</th>
       </tr></thead>
       <tbody>${report.runs.map((run) => row(sheet, report, run))}</tbody>
       ${report.runs.length > 1
-        ? html`<tfoot><tr><th scope="row">All runs made</th>${figures(report.totals)}
+        ? html`<tfoot><tr><th scope="row"><span class="asked">All runs made ${whereFrom(sheet, FIGURES.map((key) => `/totals/${key}`), "the sum of all runs")}</span></th>${figures(report.totals)}
             <td class="figure">${report.runs.reduce((sum, run) => sum + bendsOf(run), 0)}</td><td></td></tr></tfoot>`
         : nothing}
     </table>
   </div>`;
+}
+
+/**
+ * @param {Sheet} sheet
+ * @param {string} path
+ */
+function head(sheet, path) {
+  const { label, unit } = sheet.words.result(path);
+  return html`<th scope="col" class="figure">${label} <span class="unit">${unit === "mm³" ? "cm³" : unit}</span></th>`;
 }
 
 /**
@@ -42,7 +52,8 @@ function row(sheet, report, run) {
   const selected = sheet.selected === run.name;
   return html`<tr data-selected=${selected}>
     <th scope="row">
-      <button type="button" class="link" dir="auto" aria-pressed=${selected} @click=${() => sheet.act.select(selected ? null : run.name)}>${run.name}</button>
+      <span class="asked"><button type="button" class="link" dir="auto" aria-pressed=${selected} @click=${() => sheet.act.select(selected ? null : run.name)}>${run.name}</button>
+        ${run.made ? whereFrom(sheet, [...FIGURES, "coolant_g"].map((key) => `/runs/${report.runs.indexOf(run)}/${key}`), run.name) : nothing}</span>
       ${stated
         ? html`<span class="way"><span dir="auto">${stated.from}</span> → <span dir="auto">${stated.to}</span></span>
             <span class="way">${stated.tube.outer_diameter} × ${stated.tube.bore} <span class="unit">${sheet.words.quantity("/runs/*/tube/bore").unit}</span></span>`
@@ -57,7 +68,7 @@ function row(sheet, report, run) {
 
 /** @param {Pick<RunReport, "length_mm" | "material_mm3" | "bore_mm3" | "mass_g">} from */
 function figures(from) {
-  // 1000 mm3 are a cubic centimetre, which is a millilitre.
+  // 1000 mm3 are a cubic centimetre.
   const cubic = (/** @type {number | null} */ value) => (value === null ? null : value / 1000);
   return html`<td class="figure">${fixed(from.length_mm, 1)}</td><td class="figure">${fixed(cubic(from.material_mm3), 2)}</td>
     <td class="figure">${fixed(cubic(from.bore_mm3), 2)}</td><td class="figure">${fixed(from.mass_g, 1)}</td>`;

@@ -18,6 +18,7 @@ const LINES = {
   remove: svg`<path d="M3.5 3.5l9 9M12.5 3.5l-9 9"/>`,
   add: svg`<path d="M8 2.5v11M2.5 8h11"/>`,
   less: svg`<path d="M2.5 8h11"/>`,
+  ask: svg`<path d="M5 5.6a3 3 0 1 1 4.4 2.6c-.9.5-1.4 1-1.4 2M8 12.4v1.4"/>`,
   open: svg`<path d="M3.5 6l4.5 4.5L12.5 6"/>`,
   shut: svg`<path d="M6 3.5L10.5 8 6 12.5"/>`,
 };

@@ -8,7 +8,12 @@
  */
 /**
  * @typedef {{ quantities: Record<string, Quantity>, findings?: Record<string, { title: string, meaning: string }>,
- *   severities?: Record<string, string>, cautions?: string[] }} Table
+ *   severities?: Record<string, string>, cautions?: string[], results?: Result[] }} Table
+ */
+/**
+ * A number of the results: what it is called and where it comes from. `path` and the results among `inputs` are places
+ * in the report, the other inputs places in the design, all with `*` for a position in a list.
+ * @typedef {{ path: string, label: string, unit: string, formula: string, source: string, range: string, inputs: string[] }} Result
  */
 
 /** @type {[suffix: string, unit: string][]} */
@@ -21,10 +26,13 @@ export class Vocabulary {
   #table;
   /** @type {Map<string, Quantity>} */
   #found = new Map();
+  /** @type {Map<string, Result>} */
+  #results;
 
   /** @param {Table} table */
   constructor(table) {
     this.#table = table;
+    this.#results = new Map(table.results?.map((result) => [result.path, result]));
   }
 
   /**
@@ -33,13 +41,32 @@ export class Vocabulary {
    * @returns {Quantity}
    */
   quantity(pointer) {
-    const key = pointer.replace(/\/\d+(?=\/|$)/g, "/*");
+    const key = anywhere(pointer);
     let found = this.#found.get(key);
     if (!found) {
       found = this.#table.quantities[key] ?? standIn(key);
       this.#found.set(key, found);
     }
     return found;
+  }
+
+  /**
+   * The row of a number of the results.
+   * @param {string} path of a place in a report, or with `*` for a position in a list
+   * @returns {Result}
+   */
+  result(path) {
+    const key = anywhere(path);
+    const { label, unit } = standIn(key);
+    return this.#results.get(key) ?? { path: key, label, unit, formula: "", source: "", range: "", inputs: [] };
+  }
+
+  /**
+   * Whether a place is one of the results.
+   * @param {string} path
+   */
+  isResult(path) {
+    return this.#results.has(anywhere(path));
   }
 
   /**
@@ -81,6 +108,14 @@ function standIn(key) {
   const suffix = UNITS.find(([end]) => last.endsWith(end));
   const label = spaced(suffix ? last.slice(0, -suffix[0].length) : last);
   return { key, label: label.charAt(0).toUpperCase() + label.slice(1), unit: suffix?.[1] ?? "", hint: "" };
+}
+
+/**
+ * A place with `*` for every position in a list.
+ * @param {string} place
+ */
+function anywhere(place) {
+  return place.replace(/\/\d+(?=\/|$)/g, "/*");
 }
 
 /** @param {string} text */

@@ -49,7 +49,7 @@ pub(super) const ROWS: &[Origin] = &[
         .by("As stated", PRACTICE)
         .holds("Each factor is yours to change.")
         .of(&["/process/factors/warm", "/process/factors/lasting", "/process/factors/safety"]),
-    origin("/runs/*/service/strength/utilisation", "Stress at the bore", "MPa")
+    origin("/runs/*/service/strength/utilisation", "Strength used", "")
         .by("Hoop stress × bend factor ÷ stress allowed", GEOMETRY)
         .holds("1 is all of what is allowed. Brittle tubes break at the collar's edge by side load first.")
         .of(&[
@@ -57,7 +57,7 @@ pub(super) const ROWS: &[Origin] = &[
             "/runs/*/service/strength/bend_factor",
             "/runs/*/service/strength/allowed_mpa",
         ]),
-    origin("/runs/*/service/strength/allowed_kpa", "Pressure", "kPa")
+    origin("/runs/*/service/strength/allowed_kpa", "Pressure allowed", "kPa")
         .by("Lamé, solved for the pressure: σ (ro² − ri²)/(ro² + ri²) ÷ bend factor", "Lamé and Clapeyron, 1833")
         .holds("As good as the stress allowed.")
         .of(&["/runs/*/service/strength/allowed_mpa", "/runs/*/tube/outer_diameter", "/runs/*/tube/bore"]),

@@ -1,0 +1,39 @@
+// What the page's policy lets through: the address of the engine's thread, and pictures that the engine wrote itself.
+
+/** @typedef {{ createScriptURL(url: string): any, createHTML(text: string): any }} Policy */
+
+/** The address of the engine's thread; a page that insists on trusted addresses gets it from a policy that knows only this one. */
+export function workerUrl() {
+  return policy().createScriptURL("");
+}
+
+/**
+ * A picture that the engine drew, as an element that can be put into the page. The engine escapes every word that a
+ * person gave, and a picture that holds anything but drawing is refused all the same.
+ * @param {Uint8Array} bytes SVG
+ * @returns {SVGSVGElement}
+ */
+export function pictureOf(bytes) {
+  const text = policy().createHTML(new TextDecoder().decode(bytes));
+  const { documentElement: root } = new DOMParser().parseFromString(text, "image/svg+xml");
+  if (!(root instanceof SVGSVGElement) || [root, ...root.querySelectorAll("*")].some(doesMore)) throw new Error("the picture is none");
+  return document.importNode(root, true);
+}
+
+/** @param {Element} element */
+function doesMore(element) {
+  return !(element instanceof SVGElement) || /^(script|foreignObject|a|image|use)$/i.test(element.localName) ||
+    element.getAttributeNames().some((name) => name.startsWith("on") || name.includes("href"));
+}
+
+/** @returns {Policy} */
+function policy() {
+  const url = new URL("./worker.js", import.meta.url).href;
+  const rules = { createScriptURL: () => url, createHTML: (/** @type {string} */ text) => text };
+  /** @type {{ createPolicy(name: string, rules: Policy): Policy } | undefined} */
+  const policies = /** @type {any} */ (globalThis).trustedTypes;
+  made ??= policies ? policies.createPolicy("tubewright", rules) : rules;
+  return made;
+}
+/** @type {Policy | undefined} */
+let made;

@@ -1,0 +1,72 @@
+// A number of the report in words, of whatever kind it is: one number, a number with its band or its spread, two ends.
+
+import { valueAt } from "../design/pointer.js";
+import { short } from "../words/numbers.js";
+
+/** @import { TrapReport } from "../engine/messages.js" */
+/** @import { Sheet } from "../form/sheet.js" */
+
+/**
+ * The number at a place of the report, with its unit.
+ * @param {Sheet} sheet
+ * @param {string} path
+ * @param {unknown} [value] where it is not the report's
+ */
+export function figureAt(sheet, path, value = valueAt(sheet.report, path)) {
+  return figureWords(value, sheet.words.result(path).unit);
+}
+
+/**
+ * @param {unknown} value
+ * @param {string} unit
+ * @returns {string}
+ */
+export function figureWords(value, unit) {
+  // A thousand cubic millimetres are a cubic centimetre, which is what a person can picture.
+  const [scale, shown] = unit === "mm³" ? [1e-3, "cm³"] : [1, unit];
+  const words = numberWords(value, scale);
+  return words !== UNKNOWN && shown ? `${words} ${shown}` : words;
+}
+
+const UNKNOWN = "not known";
+
+/**
+ * @param {unknown} value
+ * @param {number} scale
+ * @returns {string}
+ */
+function numberWords(value, scale) {
+  const told = (/** @type {number} */ one) => significant(one * scale);
+  if (typeof value === "number") return told(value);
+  if (typeof value === "boolean") return value ? "yes" : "no";
+  if (typeof value === "string") return value || "to fill in";
+  if (Array.isArray(value)) return listWords(value, told);
+  if (typeof value !== "object" || value === null) return UNKNOWN;
+  const { nominal, low, high, worst } = /** @type {{ nominal?: number, low?: number, high?: number, worst?: [number, number] }} */ (value);
+  if (nominal === undefined) return UNKNOWN;
+  const [from, to] = worst ?? [low, high];
+  const around = from === undefined || to === undefined ? "" : ` (${told(from)} to ${told(to)})`;
+  return `${told(nominal)}${around}`;
+}
+
+/**
+ * @param {unknown[]} values
+ * @param {(one: number) => string} told
+ */
+function listWords(values, told) {
+  const numbers = values.filter((one) => typeof one === "number");
+  if (numbers.length === values.length && numbers.length === 2) return `${told(numbers[0])} to ${told(numbers[1])}`;
+  if (numbers.length === values.length && numbers.length > 0) return numbers.map(told).join(", ");
+  // Places that keep air or coolant: what they hold together, mL.
+  const traps = /** @type {TrapReport[]} */ (values);
+  return told(traps.reduce((sum, trap) => sum + (trap?.volume_mm3 ?? 0) / 1000, 0));
+}
+
+/**
+ * Four digits, and at least one decimal of a number that has more.
+ * @param {number} value
+ */
+export function significant(value) {
+  if (value === 0 || !Number.isFinite(value)) return short(value);
+  return short(value, Math.min(9, Math.max(1, 3 - Math.floor(Math.log10(Math.abs(value))))));
+}
