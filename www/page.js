@@ -44,6 +44,7 @@ export function page(app, sheet) {
         ${previewPanel(app.preview.state())}
         <p class="standing">${sheet.design.runs.length > 0 || problems.length > 0 ? mark(worst) : nothing} <span>${stands}</span>
           <a href="#result">See the result</a></p>
+        <nav class="within" aria-label="In the answers">${JUMPS.slice(JUMPS.findIndex(([id]) => id === "result")).map(([id, words]) => html`<a href="#${id}">${words}</a>`)}</nav>
         <div class="answers" id="answers">
           ${section("result", "Result", nothing, html`${findingsList(sheet, problems, findings)} ${glance(sheet)}`)}
           ${section("whole-loop", "What the loop does", nothing, loopPanel(sheet))}

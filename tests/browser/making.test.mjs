@@ -84,7 +84,7 @@ test("a material made one's own: each figure is a field, an empty one is not kno
     const { material } = (await keptDesign(page)).process;
     assert.deepEqual([material.hdt_180_c, material.glass_c, material.strength_mpa, material.way, material.semicrystalline], [null, null, null, null, true]);
     assert.equal(await deflection.getAttribute("placeholder"), "not known");
-    assert.match(await told(page, "strength/allowed_kpa"), /not known: needs Tensile strength/);
+    assert.match(await told(page, "strength/pressure_kpa"), /not known: needs Tensile strength/);
     await page.locator('.service tr[data-result="heat/limit_c"]').getByRole("button").first().click();
     await page.waitForFunction(() => document.activeElement.id === "at-process-material-hdt_180_c");
 
@@ -127,13 +127,13 @@ test("strength: twice the safety factor is half the pressure, and the panel says
     const { strength, heat, flow, seals } = (await report(page)).runs[0].service;
     assert.ok(Math.abs(strength.allowed_kpa / before.strength.allowed_kpa - 0.5) < 1e-9);
     const numbers = async (key) => ((await told(page, key)).match(/\d+(\.\d+)?/g) ?? []).map(Number);
-    const [pressure, allowed, left] = await numbers("strength/allowed_kpa");
+    const [pressure, allowed, left] = await numbers("strength/pressure_kpa");
     assert.deepEqual([pressure, allowed, left], [strength.pressure_kpa, strength.allowed_kpa, strength.allowed_kpa - strength.pressure_kpa].map(Math.round));
     const { fault_c } = (await keptDesign(page)).loop;
     assert.deepEqual(await numbers("heat/limit_c"), [fault_c, heat.limit_c, heat.limit_c - fault_c]);
     assert.equal((await numbers("flow/loss_kpa"))[0], Number(flow.loss_kpa.nominal.toFixed(2)));
     assert.equal((await numbers("seals/*/squeeze_percent"))[0], Math.round(seals[0].squeeze_percent.nominal));
-    await page.locator("summary", { hasText: "What strength is allowed" }).click();
+    await page.locator("summary", { hasText: "Stress allowed" }).click();
     const factors = await page.locator(".allowance li").allInnerTexts();
     assert.equal(factors.length, 1 + strength.factors.length);
     assert.match(factors.at(-1), /safety: × 0\.125 .*common practice/);

@@ -18,6 +18,10 @@ async function openDemo(page, index) {
   return label;
 }
 
+/** What is found but for the care that every brittle material gives: mind side loads. */
+const against = async (page) => (await page.locator("#result .note.stop, #result .note.mend, #result .note.care").allInnerTexts())
+  .filter((words) => !/^Care:.* is brittle\./s.test(words.trim()));
+
 test("every demo is made, has nothing against it, and is drawn in both ways", async (context) => {
   await its.withPage(async (page) => {
     await settled(page);
@@ -26,7 +30,7 @@ test("every demo is made, has nothing against it, and is drawn in both ways", as
     for (let index = 0; index < demos; index += 1) {
       const label = await openDemo(page, index);
       context.diagnostic(`${label}: ${await page.locator(".standing").innerText()}`);
-      assert.equal(await page.locator("#result .note.stop, #result .note.mend, #result .note.care").count(), 0, label);
+      assert.deepEqual(await against(page), [], label);
       assert.equal(await page.locator("#result .unmade").count(), 0, label);
       assert.equal(await page.locator(".notice").count(), 0, label);
       const name = `demo-${label.toLowerCase().replaceAll(" ", "-")}`;
@@ -159,7 +163,7 @@ test("a smooth curve is put through points of a blank design, without anything a
     }
     await settled(page);
     assert.deepEqual((await keptDesign(page)).runs[0].route, points.map((through) => ({ through })));
-    assert.equal(await page.locator("#result .note.stop, #result .note.mend, #result .note.care").count(), 0, await page.locator("#result").innerText());
+    assert.deepEqual(await against(page), []);
     const before = await lengthOf(page);
     // The curve is longer than the straights from seat to seat over its points are, less what the stops take of both ends.
     const way = [[0, 0, 0], ...points, [150, 40, 60]];

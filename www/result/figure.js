@@ -63,10 +63,20 @@ function listWords(values, told) {
 }
 
 /**
- * Four digits, and at least one decimal of a number that has more.
+ * So many digits, and at least one decimal of a number that has more.
  * @param {number} value
+ * @param {number} [digits]
  */
-export function significant(value) {
-  if (value === 0 || !Number.isFinite(value)) return short(value);
-  return short(value, Math.min(9, Math.max(1, 3 - Math.floor(Math.log10(Math.abs(value))))));
+export function significant(value, digits = 4) {
+  return short(value, Math.max(1, decimalsFor(value, digits)));
+}
+
+/**
+ * How many decimals show so many digits of a number.
+ * @param {number} value
+ * @param {number} digits
+ */
+export function decimalsFor(value, digits) {
+  if (value === 0 || !Number.isFinite(value)) return 0;
+  return Math.min(9, Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(value)))));
 }

@@ -126,7 +126,7 @@ function known(sheet, place) {
  * @param {unknown} whole
  * @param {string} place
  */
-function nameAround(whole, place) {
+export function nameAround(whole, place) {
   const names = upFrom(place).slice(0, -1).map((one) => /** @type {{ name?: string } | null | undefined} */ (valueAt(whole, one))?.name);
   return names.find(Boolean) ?? "";
 }

@@ -4,7 +4,7 @@ import { html, nothing } from "../vendor/lit-html.js";
 import { showTyped } from "../design/typed.js";
 import { mark } from "../words/marks.js";
 import { fixed } from "../words/numbers.js";
-import { significant } from "./figure.js";
+import { decimalsFor, significant } from "./figure.js";
 import { linesTable } from "./lines.js";
 
 /** @import { LeakReport } from "../engine/messages.js" */
@@ -29,9 +29,9 @@ export function leakReading(sheet) {
  */
 function verdict(sheet, { limit_kpa, limit_minutes }, { passes, in_limit_time_kpa }) {
   const { unit } = sheet.words.result("/loop/leak_test/in_limit_time_kpa");
-  const against = `${significant(in_limit_time_kpa)} ${unit} in ${showTyped(limit_minutes)} minutes, and ${showTyped(limit_kpa)} ${unit} may leak`;
+  const leaks = `${fixed(in_limit_time_kpa, 2)} ${unit} leaks in ${showTyped(limit_minutes)} minutes; ${showTyped(limit_kpa)} ${unit} may`;
   return html`<p class="verdict" data-passes=${passes}>${mark(passes ? "fine" : "stop")}
-    <span>${passes ? html`<b>Pass:</b> it leaks ${against}.` : html`<b>Fail:</b> it leaks ${against}. Do not fill it yet.`}</span></p>`;
+    <span>${passes ? html`<b>Pass:</b> ${leaks}.` : html`<b>Fail:</b> ${leaks}. Do not fill it yet.`}</span></p>`;
 }
 
 /**
@@ -43,7 +43,7 @@ function verdict(sheet, { limit_kpa, limit_minutes }, { passes, in_limit_time_kp
 function lines(sheet, { limit_kpa, limit_minutes }, read) {
   const of = (/** @type {string} */ key) => `/loop/leak_test/${key}`;
   /** @type {(key: keyof LeakReport, value: number) => string} */
-  const told = (key, value) => `${sheet.words.result(of(key)).label.toLowerCase()} ${significant(value)} ${sheet.words.result(of(key)).unit}`;
+  const told = (key, value) => `${sheet.words.result(of(key)).label.toLowerCase()} ${significant(value, 3)} ${sheet.words.result(of(key)).unit}`;
   const [least, most] = read.energy_j;
   return [
     { at: [of("fall_kpa")], value: read.fall_kpa, decimals: 2 },
@@ -52,7 +52,8 @@ function lines(sheet, { limit_kpa, limit_minutes }, read) {
     { at: [of("by_leak_kpa")], value: read.by_leak_kpa, decimals: 2 },
     { at: [of("in_limit_time_kpa")], value: read.in_limit_time_kpa, limit: typeof limit_kpa === "number" ? limit_kpa : null, decimals: 2,
       more: `in ${showTyped(limit_minutes)} minutes` },
-    { at: [of("rate_mbar_l_per_s"), of("rate_sccm"), of("volume_ml")], value: read.rate_mbar_l_per_s, decimals: 4,
+    { at: [of("rate_mbar_l_per_s"), of("rate_sccm"), of("volume_ml")], value: read.rate_mbar_l_per_s,
+      decimals: decimalsFor(read.rate_mbar_l_per_s, 2),
       more: `${told("rate_sccm", read.rate_sccm)}; ${told("volume_ml", read.volume_ml)}` },
     { at: [of("energy_j")], value: most, decimals: 0, more: `at most; ${fixed(least, 0)} at least` },
   ];

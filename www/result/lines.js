@@ -3,7 +3,7 @@
 import { html, nothing } from "../vendor/lit-html.js";
 import { mark } from "../words/marks.js";
 import { fixed } from "../words/numbers.js";
-import { whereFrom } from "./origin.js";
+import { askable } from "./origin.js";
 
 /** @import { Sheet } from "../form/sheet.js" */
 
@@ -37,8 +37,9 @@ export function linesTable(sheet, id, caption, lines) {
 function lineRow(sheet, { at, label, unit, value, limit, decimals, more }) {
   const words = sheet.words.result(at[0]);
   const shown = unit ?? words.unit;
-  const name = label ?? words.label;
-  const head = html`<th scope="row"><span class="asked">${name} ${whereFrom(sheet, at, name)}</span></th>`;
+  const said = label ?? words.label;
+  const name = `${said.charAt(0).toUpperCase()}${said.slice(1)}`;
+  const head = html`<th scope="row">${askable(sheet, name, at)}</th>`;
   // For the tests: which result it is, without the run that it is of.
   const key = at[0].replace(/^\/runs\/\d+\/service\//, "").replace(/\/\d+(?=\/|$)/g, "/*");
   if (value === null) return html`<tr data-result=${key}>${head}<td colspan="2" class="unknown">${more}</td></tr>`;

@@ -1,11 +1,12 @@
 // The loop as a whole: what it costs at the stated flow, what the pump drives through it, and who takes what of it.
 
 import { html, nothing } from "../vendor/lit-html.js";
+import { showTyped } from "../design/typed.js";
 import { mark } from "../words/marks.js";
 import { fixed, short } from "../words/numbers.js";
 import { linesTable } from "./lines.js";
 import { missing } from "./missing.js";
-import { whereFrom } from "./origin.js";
+import { askable } from "./origin.js";
 
 /** @import { Band, LoopReport, ShareReport } from "../engine/messages.js" */
 /** @import { Sheet } from "../form/sheet.js" */
@@ -41,7 +42,7 @@ function lines(sheet, { coolant_ml, fluid, stated, operating }) {
   const { flow_l_per_h, loss_kpa, head_kpa, reserve_kpa, rise_k } = stated;
   return [
     ...volume, ...(fluid ? [ofFluid(sheet, fluid)] : []),
-    { at: [`${STATED}/loss_kpa`, `${STATED}/flow_l_per_h`], value: loss_kpa.nominal, decimals: 2, more: `${bandWords(loss_kpa, 2)} at ${short(flow_l_per_h)} ${unitOf(sheet, `${STATED}/flow_l_per_h`)}` },
+    { at: [`${STATED}/loss_kpa`, `${STATED}/flow_l_per_h`], value: loss_kpa.nominal, decimals: 2, more: `${bandWords(loss_kpa, 2)} at ${short(flow_l_per_h)} ${unitOf(sheet, `${STATED}/flow_l_per_h`)}`.trim() },
     reserve(sheet, head_kpa, reserve_kpa),
     { at: [`${STATED}/rise_k`], value: rise_k, decimals: 1, more: rise_k === null ? "cannot be told without a flow" : "at the stated flow" },
     ...(operating ? driven(sheet, operating) : []),
@@ -58,7 +59,7 @@ function ofFluid(sheet, { viscosity_mpa_s, density_kg_per_m3, specific_heat_j_pe
   const told = (key, value) => `${sheet.words.result(`${FLUID}/${key}`).label.toLowerCase()} ${fixed(value, 0)} ${unitOf(sheet, `${FLUID}/${key}`)}`;
   return {
     at: ["viscosity_mpa_s", "density_kg_per_m3", "specific_heat_j_per_kg_k"].map((key) => `${FLUID}/${key}`), value: viscosity_mpa_s, decimals: 3,
-    more: `${told("density_kg_per_m3", density_kg_per_m3)}, ${told("specific_heat_j_per_kg_k", specific_heat_j_per_kg_k)}`,
+    more: `at ${showTyped(sheet.design.loop.working_c)} °C; ${told("density_kg_per_m3", density_kg_per_m3)}, ${told("specific_heat_j_per_kg_k", specific_heat_j_per_kg_k)}`,
   };
 }
 
@@ -86,16 +87,18 @@ function driven(sheet, { flow_l_per_h, pressure_kpa, rise_k }) {
   const rise = rise_k === null ? "" : `, ${told("rise_k", rise_k, 1)}`;
   return [{
     at: ["flow_l_per_h", "pressure_kpa", "rise_k"].map((key) => `${OPERATING}/${key}`), value: flow_l_per_h.nominal, decimals: 0,
-    more: `${bandWords(flow_l_per_h, 0)}; ${told("pressure_kpa", pressure_kpa, 1)}${rise}`,
+    more: `${[bandWords(flow_l_per_h, 0), told("pressure_kpa", pressure_kpa, 1)].filter(Boolean).join("; ")}${rise}`,
   }];
 }
 
 /**
+ * A band in words; none where its ends are shown as the same.
  * @param {Band} band
  * @param {number} decimals
  */
 function bandWords({ low, high }, decimals) {
-  return `${fixed(low, decimals)} to ${fixed(high, decimals)}`;
+  const [from, to] = [fixed(low, decimals), fixed(high, decimals)];
+  return from === to ? "" : `${from} to ${to}`;
 }
 
 /**
@@ -114,9 +117,10 @@ function shares(sheet, loop) {
   const flow = loop.operating ? "at the flow that the pump drives" : "at the stated flow";
   const [loss, share] = [`${LOOP}/shares/*/loss_kpa`, `${LOOP}/shares/*/share_percent`];
   // All of them come of the same: one button asks for the table.
+  const asked = [{ path: loss, value: loop.shares.map((one) => one.loss_kpa) }, { path: share, value: loop.shares.map((one) => one.share_percent) }];
   return html`<div class="scroll" tabindex="0" role="region" aria-labelledby="shares-caption">
     <table class="figures shares" data-stale=${!sheet.fresh}>
-      <caption id="shares-caption"><span class="asked">What each takes, ${flow} ${whereFrom(sheet, [{ path: loss, value: loop.shares.map((one) => one.loss_kpa) }, { path: share, value: loop.shares.map((one) => one.share_percent) }], "what each takes")}</span></caption>
+      <caption id="shares-caption">${askable(sheet, `What each takes, ${flow}`, asked)}</caption>
       <thead><tr><th scope="col">Tube or part</th><th scope="col" class="figure">Loss <span class="unit">${unitOf(sheet, loss)}</span></th>
         <th scope="col" class="figure">Share <span class="unit">${unitOf(sheet, share)}</span></th><td></td></tr></thead>
       <tbody>${loop.shares.map(shareRow)}</tbody>

@@ -3,7 +3,7 @@
 import { html, nothing } from "../vendor/lit-html.js";
 import { sign } from "../words/marks.js";
 import { figureAt } from "./figure.js";
-import { inputsOf } from "./inputs.js";
+import { inputsOf, nameAround } from "./inputs.js";
 
 /** @import { Sheet } from "../form/sheet.js" */
 /** @import { Input } from "./inputs.js" */
@@ -39,11 +39,23 @@ export function whereFrom(sheet, asked, label) {
 }
 
 /**
+ * A label with the button at its end, where it stays beside the last word when the label takes more than one line.
+ * @param {Sheet} sheet
+ * @param {string} label
+ * @param {Asked | Asked[]} asked
+ */
+export function askable(sheet, label, asked) {
+  const last = label.lastIndexOf(" ") + 1;
+  return html`${label.slice(0, last)}<span class="asked">${label.slice(last)} ${whereFrom(sheet, asked, label)}</span>`;
+}
+
+/**
  * The dialog, once on the page.
  * @param {Sheet} sheet
  */
 export function originDialog(sheet) {
   const question = trail.at(-1);
+  const of = question ? nameAround(sheet.report, pathOf(question.asked[0])) : "";
   /** @param {MouseEvent} event */
   const outside = (event) => {
     if (event.target === event.currentTarget) dialog()?.close();
@@ -54,6 +66,7 @@ export function originDialog(sheet) {
         <h2 id="${ID}-title" tabindex="-1" autofocus>Where does ${question.label} come from?</h2>
         <button type="button" class="quiet" @click=${() => dialog()?.close()}>${sign("remove")}<span class="unseen">Close</span></button>
       </header>
+      ${of && of !== question.label ? html`<p class="source" dir="auto">${of}</p>` : nothing}
       ${trail.length > 1 ? html`<button type="button" class="link" @click=${() => step(sheet, trail.slice(0, -1))}>Back to ${trail[trail.length - 2].label}</button>` : nothing}
       ${question.asked.length === 1 ? answer(sheet, question.asked[0]) : question.asked.map((one, at) => folded(sheet, one, at))}
     </div>` : nothing}

@@ -3,7 +3,7 @@
 import { html, nothing } from "../vendor/lit-html.js";
 import { mark, SEVERITY, WORST_FIRST } from "../words/marks.js";
 import { counted, fixed } from "../words/numbers.js";
-import { whereFrom } from "./origin.js";
+import { askable, whereFrom } from "./origin.js";
 
 /** @import { Report, RunReport } from "../engine/messages.js" */
 /** @import { Sheet } from "../form/sheet.js" */
@@ -26,7 +26,7 @@ export function runsTable(sheet, report) {
       </tr></thead>
       <tbody>${report.runs.map((run) => row(sheet, report, run))}</tbody>
       ${report.runs.length > 1
-        ? html`<tfoot><tr><th scope="row"><span class="asked">All runs made ${whereFrom(sheet, FIGURES.map((key) => `/totals/${key}`), "the sum of all runs")}</span></th>${figures(report.totals)}
+        ? html`<tfoot><tr><th scope="row">${askable(sheet, "All runs made", FIGURES.map((key) => `/totals/${key}`))}</th>${figures(report.totals)}
             <td class="figure">${report.runs.reduce((sum, run) => sum + bendsOf(run), 0)}</td><td></td></tr></tfoot>`
         : nothing}
     </table>
