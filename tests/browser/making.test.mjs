@@ -85,7 +85,7 @@ test("a material made one's own: each figure is a field, an empty one is not kno
     assert.deepEqual([material.hdt_180_c, material.glass_c, material.strength_mpa, material.way, material.semicrystalline], [null, null, null, null, true]);
     assert.equal(await deflection.getAttribute("placeholder"), "not known");
     assert.match(await told(page, "strength/pressure_kpa"), /not known: needs Tensile strength/);
-    await page.locator('.service tr[data-result="heat/limit_c"]').getByRole("button").first().click();
+    await page.locator('.service tr[data-result="heat/limit_c"] .link').first().click();
     await page.waitForFunction(() => document.activeElement.id === "at-process-material-hdt_180_c");
 
     const which = page.locator("#at-process-material-which");
