@@ -20,6 +20,7 @@ import { FINENESS } from "./result/files.js";
 import { Graphs } from "./result/graphs.js";
 import { Papers } from "./result/papers.js";
 import { standing } from "./result/findings.js";
+import { WhatIf } from "./what-if/what-if.js";
 import { wordsOf } from "./words/errors.js";
 
 /** @import { Design } from "./design/types.js" */
@@ -68,6 +69,7 @@ export class App {
     this.papers = new Papers(this);
     this.graphs = new Graphs(this);
     this.comparing = new Comparing(this);
+    this.whatIf = new WhatIf(this);
   }
 
   start() {
@@ -166,6 +168,7 @@ export class App {
   anotherDesign() {
     this.selected = null;
     this.preview.solid.fitNext();
+    this.whatIf.anotherDesign();
   }
 
   /** @param {FileRequest} request */
@@ -205,6 +208,7 @@ export class App {
 
   #changed() {
     const failed = keepDesign(this.store.design);
+    this.whatIf.designChanged();
     this.notices.say("storage", failed ? { kind: "trouble", text: failed } : undefined);
     this.link.show(this.text, TO_LOOK_AT);
     // For the tests: which edition the engine was given, and which it has answered.
@@ -223,6 +227,7 @@ export class App {
     this.#answered = edition;
     this.#waitingLong = false;
     void this.comparing.refresh();
+    void this.whatIf.refresh();
     clearTimeout(this.#rest);
     this.#rest = setTimeout(() => {
       this.spoken = standing(this.store.design, this.problems, this.findings);

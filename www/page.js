@@ -14,13 +14,14 @@ import { glance } from "./result/glance.js";
 import { loopPanel } from "./result/loop.js";
 import { originDialog } from "./result/origin.js";
 import { plotsPanel } from "./result/plots.js";
+import { whatIfPanel } from "./what-if/panel.js";
 import { mark } from "./words/marks.js";
 
 /** @import { App } from "./app.js" */
 /** @import { Sheet } from "./form/sheet.js" */
 
 /** Where a person on a small screen jumps to. */
-const JUMPS = [["ports", "Ports"], ["runs", "Runs"], ["making", "Making"], ["leak-test", "Leak test"], ["preview", "Preview"], ["result", "Result"], ["whole-loop", "Loop"], ["plots", "Plots"], ["files", "Files"], ["compare", "Compare"]];
+const JUMPS = [["ports", "Ports"], ["runs", "Runs"], ["making", "Making"], ["leak-test", "Leak test"], ["preview", "Preview"], ["result", "Result"], ["whole-loop", "Loop"], ["plots", "Plots"], ["what-if", "What if"], ["files", "Files"], ["compare", "Compare"]];
 
 /**
  * The whole page.
@@ -49,6 +50,7 @@ export function page(app, sheet) {
           ${section("result", "Result", nothing, html`${findingsList(sheet, problems, findings)} ${glance(sheet)}`)}
           ${section("whole-loop", "What the loop does", nothing, loopPanel(sheet))}
           ${section("plots", "Plots", nothing, plotsPanel(sheet, app.graphs, filesState.save))}
+          ${section("what-if", "What if", nothing, whatIfPanel(sheet, app.whatIf))}
           ${section("files", "Files", nothing, files(sheet, filesState))}
           ${section("compare", "Compare", nothing, comparePanel(sheet, app.comparing))}
         </div>

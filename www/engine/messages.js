@@ -86,6 +86,15 @@
  *   | { edit: "ports", design: string }} EditRequest
  */
 
+/**
+ * One combination of sizes and material, over all runs that are changed; what cannot be told is null.
+ * @typedef {{ outer_diameter: number | null, bore: number | null, material: string | null, feasible: boolean, why: string[],
+ *   wall_mm: number | null, fits: boolean | null, squeeze_percent: [number, number] | null, utilisation: number | null,
+ *   allowed_kpa: number | null, heat_margin_k: number | null, loss_kpa: number | null, operating_l_per_h: number | null,
+ *   coolant_ml: number | null, material_cm3: number | null, mass_g: number | null, cost: number | null,
+ *   findings: { stop: number, care: number, note: number }, patch: PatchStep[] }} Variant
+ */
+
 /** @typedef {{ kind: "start", module: WebAssembly.Module }} Start */
 /** @typedef {{ kind: "design", edition: number, text: string, deviation: number }} DesignJob */
 /** @typedef {{ kind: "call", id: number, call: "normalise" | "apply" | "edit" | "difference" | "variants" | "exportFile" | "fileName", args: string[] }} Call */

@@ -147,6 +147,7 @@ function answered({ id, call, args }) {
   try {
     const calls = {
       normalise: engine.normalise, apply: engine.apply, edit: engine.edit, difference: engine.difference,
+      variants: engine.variants,
       exportFile: engine.exportFile, fileName: engine.fileName,
     };
     const run = /** @type {(...given: string[]) => string | Uint8Array} */ (calls[call]);

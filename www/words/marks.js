@@ -2,7 +2,8 @@
 
 import { svg, html } from "../vendor/lit-html.js";
 
-const SHAPES = {
+/** The marks by what they say, 16 by 16, to be drawn in an own picture. */
+export const SHAPES = {
   stop: svg`<path d="M5 1h6l4 4v6l-4 4H5l-4-4V5z"/><path class="cut" d="M4.5 8h7"/>`,
   care: svg`<path d="M8 1.2 15.2 14.6H.8z"/><path class="cut" d="M8 6v4.2M8 12v1.2"/>`,
   note: svg`<circle cx="8" cy="8" r="7"/><path class="cut" d="M8 7v5M8 4.2v1.2"/>`,

@@ -1,0 +1,86 @@
+// The table of variants. What cannot be made stands there like the rest, with its mark, and says why in the line under it.
+
+import { html, nothing } from "../vendor/lit-html.js";
+import { repeat } from "../vendor/directives/repeat.js";
+import { mark } from "../words/marks.js";
+import { counted } from "../words/numbers.js";
+import { COLUMNS, headingOf, sizeWords, sorted, standOf, TUBE } from "./columns.js";
+import { nameOf, takeId } from "./what-if.js";
+
+/** @import { Vocabulary } from "../words/vocabulary.js" */
+/** @import { Row, WhatIf } from "./what-if.js" */
+
+/** How each mark is read out. */
+const SPOKEN = /** @type {const} */ ({ fine: "Can be made", care: "Can be made, with care", stop: "Stopped" });
+
+/**
+ * @param {Vocabulary} words
+ * @param {WhatIf} whatIf
+ */
+export function variantsTable(words, whatIf) {
+  const { rows, order, fresh } = whatIf;
+  return html`<div class="scroll variants" tabindex="0" role="region" aria-labelledby="variants-caption">
+    <table class="figures" data-stale=${!fresh}>
+      <caption class="unseen" id="variants-caption">All variants and what each comes to</caption>
+      <thead><tr>
+        ${heading(words, whatIf, TUBE)}
+        <td></td>
+        ${COLUMNS.map(({ key }) => heading(words, whatIf, key))}
+      </tr></thead>
+      ${repeat(sorted(rows, order), (row) => row.key, (row) => variant(whatIf, row))}
+    </table>
+  </div>`;
+}
+
+/**
+ * @param {Vocabulary} words
+ * @param {WhatIf} whatIf
+ * @param {string} key
+ */
+function heading(words, whatIf, key) {
+  const { label, unit } = headingOf(words, key);
+  const { order } = whatIf;
+  const now = order.key !== key ? nothing : order.down ? "descending" : "ascending";
+  return html`<th scope="col" class=${key === TUBE || key === "findings" ? "" : "figure"} aria-sort=${now}>
+    <button type="button" class="sort" id="sort-${key}" @click=${() => whatIf.sort(key)}>
+      <span>${label}${unit ? html` <span class="unit">${unit}</span>` : nothing}</span> <svg class="sign order" viewBox="0 0 10 16" width="10" height="16" aria-hidden="true"><path class="up" d="M2 6l3-3 3 3"/><path class="down" d="M2 10l3 3 3-3"/></svg>
+    </button></th>`;
+}
+
+/**
+ * A variant: its line of figures, and where it is stopped the line that says why.
+ * @param {WhatIf} whatIf
+ * @param {Row} row
+ */
+function variant(whatIf, row) {
+  const stand = standOf(row);
+  const stopped = row.why.length > 0;
+  const id = takeId(row);
+  // What cannot even be a design has no wall, and cannot be made one.
+  const can = whatIf.fresh && !row.present && row.wall_mm !== null;
+  const take = () => void (can && whatIf.adopt(row));
+  return html`<tbody class="is-${stand}" data-key=${row.key} data-present=${row.present} data-marked=${row.key === whatIf.marked}
+      @focusin=${() => whatIf.mark(row.key)} @pointerenter=${() => whatIf.mark(row.key)}>
+    <tr>
+      <th scope="rowgroup" rowspan=${stopped ? 2 : 1}>
+        <span class="size">${mark(stand)}<span class="unseen">${SPOKEN[stand]}: </span> <span class="number">${sizeWords(row)}</span></span>
+        ${row.material ? html`<span class="of" dir="auto">${row.material}</span>` : nothing}
+        ${row.present ? html`<span class="now">as it is now</span>` : nothing}
+      </th>
+      <td><button type="button" class="take" id=${id} aria-disabled=${!can} aria-describedby=${stopped ? `${id}-why` : nothing} @click=${take}>Take over<span class="unseen"> ${nameOf(row)}</span></button></td>
+      ${COLUMNS.map(({ key, show }) => html`<td class=${key === "findings" ? "found" : "figure"} data-figure=${key}>${show(row)}</td>`)}
+    </tr>
+    ${stopped ? html`<tr class="why"><td colspan=${COLUMNS.length + 1}><div class="reasons" id="${id}-why">${reasons(row)}</div></td></tr>` : nothing}
+  </tbody>`;
+}
+
+/** @param {Row} row */
+function reasons({ why, findings }) {
+  const [first, ...more] = why;
+  const untold = findings.stop - why.length;
+  return html`<p><b>Stopped:</b> ${first}</p>
+    ${more.length > 0
+      ? html`<details class="more"><summary>And ${counted(findings.stop - 1, "more reason")}</summary>
+          <ul class="changes">${more.map((words) => html`<li>${words}</li>`)}${untold > 0 ? html`<li>${counted(untold, "further one")}, told in full once it is taken over.</li>` : nothing}</ul></details>`
+      : nothing}`;
+}
