@@ -37,7 +37,7 @@ function opened(sheet, whatIf) {
     <div class="adder"><button type="button" id="what-if-anew" @click=${() => whatIf.startOver()}>Start over from the design</button></div>
     <p class="variants-count" role="status">${statusWords(sheet, whatIf)}</p>
     ${trouble.words !== "" && trouble.list === "" ? html`<p class="trouble">${trouble.words}</p>` : nothing}
-    ${rows.length > 0 ? html`${variantsTable(sheet.words, whatIf)} ${chart(sheet.words, whatIf)}` : nothing}
+    ${rows.length > 0 ? html`${variantsTable(sheet, whatIf)} ${chart(sheet.words, whatIf)}` : nothing}
   </div>`;
 }
 

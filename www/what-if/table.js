@@ -2,30 +2,31 @@
 
 import { html, nothing } from "../vendor/lit-html.js";
 import { repeat } from "../vendor/directives/repeat.js";
+import { whereFrom } from "../result/origin.js";
 import { mark } from "../words/marks.js";
 import { counted } from "../words/numbers.js";
 import { COLUMNS, headingOf, sizeWords, sorted, standOf, TUBE } from "./columns.js";
 import { nameOf, takeId } from "./what-if.js";
 
-/** @import { Vocabulary } from "../words/vocabulary.js" */
+/** @import { Sheet } from "../form/sheet.js" */
 /** @import { Row, WhatIf } from "./what-if.js" */
 
 /** How each mark is read out. */
 const SPOKEN = /** @type {const} */ ({ fine: "Can be made", care: "Can be made, with care", stop: "Stopped" });
 
 /**
- * @param {Vocabulary} words
+ * @param {Sheet} sheet
  * @param {WhatIf} whatIf
  */
-export function variantsTable(words, whatIf) {
+export function variantsTable(sheet, whatIf) {
   const { rows, order, fresh } = whatIf;
   return html`<div class="scroll variants" tabindex="0" role="region" aria-labelledby="variants-caption">
     <table class="figures" data-stale=${!fresh}>
       <caption class="unseen" id="variants-caption">All variants and what each comes to</caption>
       <thead><tr>
-        ${heading(words, whatIf, TUBE)}
+        ${heading(sheet, whatIf, TUBE)}
         <td></td>
-        ${COLUMNS.map(({ key }) => heading(words, whatIf, key))}
+        ${COLUMNS.map(({ key }) => heading(sheet, whatIf, key))}
       </tr></thead>
       ${repeat(sorted(rows, order), (row) => row.key, (row) => variant(whatIf, row))}
     </table>
@@ -33,18 +34,22 @@ export function variantsTable(words, whatIf) {
 }
 
 /**
- * @param {Vocabulary} words
+ * A column's head: pressing its name puts the rows in its order, and its numbers can be asked where they come from.
+ * @param {Sheet} sheet
  * @param {WhatIf} whatIf
  * @param {string} key
  */
-function heading(words, whatIf, key) {
-  const { label, unit } = headingOf(words, key);
+function heading(sheet, whatIf, key) {
+  const { label, unit } = headingOf(sheet.words, key);
+  const path = `/variants/*/${key}`;
+  /** @type {Record<string, unknown>} */
+  const present = { ...whatIf.rows.find((row) => row.present) };
   const { order } = whatIf;
   const now = order.key !== key ? nothing : order.down ? "descending" : "ascending";
   return html`<th scope="col" class=${key === TUBE || key === "findings" ? "" : "figure"} aria-sort=${now}>
-    <button type="button" class="sort" id="sort-${key}" @click=${() => whatIf.sort(key)}>
+    <div class="head"><button type="button" class="sort" id="sort-${key}" @click=${() => whatIf.sort(key)}>
       <span>${label}${unit ? html` <span class="unit">${unit}</span>` : nothing}</span> <svg class="sign order" viewBox="0 0 10 16" width="10" height="16" aria-hidden="true"><path class="up" d="M2 6l3-3 3 3"/><path class="down" d="M2 10l3 3 3-3"/></svg>
-    </button></th>`;
+    </button>${sheet.words.isResult(path) ? whereFrom(sheet, { path, value: present[key] }) : nothing}</div></th>`;
 }
 
 /**
