@@ -26,6 +26,14 @@ const STATES = {
     await page.getByRole("button", { name: "Start from…" }).click();
     await page.locator(".menu .choice", { hasText: "Demo" }).nth(1).click();
   },
+  "what if": async (page) => {
+    await page.locator(".what-if > summary").click();
+    await page.locator("#what-if-outer_diameters").fill("10, 12");
+    await page.locator("#what-if-bores").fill("8, 9, ten");
+    await page.locator("#what-if-bores").fill("8, 9, 12, ten");
+    await page.locator(".variants tbody").nth(4).waitFor();
+    await page.locator(".variants-chart .dot").first().focus();
+  },
   blank: async (page) => {
     await page.getByRole("button", { name: "Start from…" }).click();
     await page.getByRole("button", { name: /^A blank design/ }).click();

@@ -67,19 +67,17 @@ function field(words, whatIf, drawn, across, up) {
   marks.sort((a, b) => a.x - b.x || b.y - a.y);
   const inFocus = marks.find(({ row }) => row.key === whatIf.marked) ?? marks.find(({ row }) => row.present) ?? marks[0];
   const name = `${y.words.label} over ${lower(x.words.label)}: ${counted(marks.length, "variant")}. Arrow keys go from one to the next; Enter goes to its row.`;
-  // The mark that is looked at is drawn last, over its neighbours.
-  const order = [...marks.filter((mark) => mark !== inFocus), inFocus];
-  return html`<svg class="plot" role="group" aria-label=${name} data-stale=${!whatIf.fresh} @keydown=${(/** @type {KeyboardEvent} */ event) => step(event, whatIf, marks)}>
-      <text class="up-words" x="0" y="12">${axisWords(y.words)}</text>
-      <svg class="field">
+  return html`<div class="plot" data-stale=${!whatIf.fresh}>
+      <svg class="ruled" role="group" aria-label=${name} @keydown=${(/** @type {KeyboardEvent} */ event) => step(event, whatIf, marks)}>
+        <text class="up-words" x="-3em" y="-1.3em">${axisWords(y.words)}</text>
         ${y.scale.ticks.map((tick) => svg`<line class="rule" x1="0" x2="100%" y1=${percent(1 - y.scale.at(tick))} y2=${percent(1 - y.scale.at(tick))}/>
           <text class="tick" x="-8" y=${percent(1 - y.scale.at(tick))} dy="4" text-anchor="end">${fixed(tick, y.scale.decimals)}</text>`)}
         ${x.scale.ticks.map((tick) => svg`<line class="rule" y1="0" y2="100%" x1=${percent(x.scale.at(tick))} x2=${percent(x.scale.at(tick))}/>
           <text class="tick" x=${percent(x.scale.at(tick))} y="100%" dy="19" text-anchor="middle">${fixed(tick, x.scale.decimals)}</text>`)}
         <text class="across-words" x="100%" y="100%" dy="38" text-anchor="end">${axisWords(x.words)}</text>
-        ${order.map((mark) => dot(whatIf, mark, mark === inFocus, [x, y]))}
+        ${marks.map((mark) => dot(whatIf, mark, mark === inFocus, [y, x]))}
       </svg>
-    </svg>
+    </div>
     <ul class="key" aria-hidden="true">
       ${/** @type {const} */ (["fine", "care", "stop"]).map((stand) => html`<li><svg class="mark is-${stand}" viewBox="0 0 16 16" width="16" height="16">${SHAPES[stand]}</svg> ${STANDS[stand]}</li>`)}
       <li><svg class="mark" viewBox="-3 -3 22 22" width="20" height="20"><path class="bracket" d=${BRACKET}/></svg> as it is now</li>

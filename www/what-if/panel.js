@@ -1,6 +1,7 @@
 // The panel that tries the design in other sizes and materials: what to try, the chart and the table.
 
 import { html, nothing } from "../vendor/lit-html.js";
+import { guard } from "../vendor/directives/guard.js";
 import { live } from "../vendor/directives/live.js";
 import { mark, SEVERITY } from "../words/marks.js";
 import { counted, short } from "../words/numbers.js";
@@ -30,14 +31,15 @@ export function whatIfPanel(sheet, whatIf) {
  * @param {WhatIf} whatIf
  */
 function opened(sheet, whatIf) {
-  const { rows, trouble } = whatIf;
+  const { rows, trouble, fresh, marked } = whatIf;
   return html`<div class="what-if-body">
     <p class="about">Your design stays as it is until you take a variant over; then one press undoes it. Ways and bend radii stay as they are.</p>
     ${scope(sheet, whatIf)} ${sizes(sheet, whatIf, "outer_diameters")} ${sizes(sheet, whatIf, "bores")} ${materials(sheet, whatIf)}
     <div class="adder"><button type="button" id="what-if-anew" @click=${() => whatIf.startOver()}>Start over from the design</button></div>
     <p class="variants-count" role="status">${statusWords(sheet, whatIf)}</p>
     ${trouble.words !== "" && trouble.list === "" ? html`<p class="trouble">${trouble.words}</p>` : nothing}
-    ${rows.length > 0 ? html`${variantsTable(sheet, whatIf)} ${chart(sheet.words, whatIf)}` : nothing}
+    ${rows.length > 0 ? html`${guard([rows, whatIf.order, fresh, marked], () => variantsTable(sheet, whatIf))}
+      ${guard([rows, whatIf.axes, fresh, marked], () => chart(sheet.words, whatIf))}` : nothing}
   </div>`;
 }
 

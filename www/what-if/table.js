@@ -1,6 +1,7 @@
 // The table of variants. What cannot be made stands there like the rest, with its mark, and says why in the line under it.
 
 import { html, nothing } from "../vendor/lit-html.js";
+import { guard } from "../vendor/directives/guard.js";
 import { repeat } from "../vendor/directives/repeat.js";
 import { whereFrom } from "../result/origin.js";
 import { mark } from "../words/marks.js";
@@ -28,7 +29,7 @@ export function variantsTable(sheet, whatIf) {
         <td></td>
         ${COLUMNS.map(({ key }) => heading(sheet, whatIf, key))}
       </tr></thead>
-      ${repeat(sorted(rows, order), (row) => row.key, (row) => variant(whatIf, row))}
+      ${repeat(sorted(rows, order), (row) => row.key, (row) => guard([row, fresh, row.key === whatIf.marked], () => variant(whatIf, row)))}
     </table>
   </div>`;
 }
