@@ -71,7 +71,7 @@ impl<'a> End<'a> {
     /// No fix is offered: sizes of a fitting are measured, not chosen.
     fn squeeze(&self, seal: &SealAtEnd) -> Option<Finding> {
         let (nominal, [low, high]) = (seal.squeeze.nominal, seal.squeeze.likely);
-        let (severity, range) = if nominal < POSSIBLE[0] || nominal > POSSIBLE[1] {
+        let (severity, range) = if !(POSSIBLE[0]..=POSSIBLE[1]).contains(&nominal) {
             (Severity::Stop, POSSIBLE)
         } else if low < GOOD[0] || high > GOOD[1] {
             (Severity::Care, GOOD)
