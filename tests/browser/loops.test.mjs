@@ -50,7 +50,7 @@ test("the table tells every run and selects the one that is pressed", async () =
       assert.ok(row.length > 50, `${row.name}: ${row.length}`);
     }
     assert.match(await page.locator(".runs-table .found").first().innerText(), /note/, "the worst that is found stands in the row");
-    const second = page.locator(".runs-table tbody button").nth(1);
+    const second = page.locator(".runs-table tbody button.link").nth(1);
     await second.focus();
     await page.keyboard.press("Enter");
     await settled(page);

@@ -38,8 +38,8 @@ export function files(sheet, state) {
         <span><b>${name}</b> <span class="unit">${words}</span></span></label>`)}
     </fieldset>
     ${why ? html`<p class="trouble">${why}</p>` : nothing}
-    <ul class="file-list">${runs.map((run, index) => runFiles(sheet, state, run, index))}
-      ${runs.length > 0 ? plotFiles(sheet, state) : nothing}</ul>
+    <ul class="file-list">${runs.map((run, index) => runFiles(sheet, state, run, index))}</ul>
+    ${runs.length > 0 ? plotFiles(sheet, state) : nothing}
     <div class="adder">
       <button type="button" class="main" ?disabled=${made === 0}
         @click=${() => state.save({ kind: "all", deviation: state.deviation })}>All files in one (.zip)</button>
@@ -79,9 +79,9 @@ function runFiles(sheet, state, run, index) {
  * @param {FilesState} state
  */
 function plotFiles(sheet, state) {
-  return html`<li><span class="file-name">Plots of all runs and the loop</span>
+  return html`<div class="plot-files" role="group" aria-labelledby="plot-files-name"><span class="file-name" id="plot-files-name">Plots of all runs and the loop</span>
     ${PLOTS.map(([kind, words]) => html`<button type="button" ?disabled=${!sheet.fresh} @click=${() => state.save({ kind })}>${words} (.svg)<span
-      class="unseen">: plot</span></button>`)}</li>`;
+      class="unseen">: plot</span></button>`)}</div>`;
 }
 
 /**
