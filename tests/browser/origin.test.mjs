@@ -68,6 +68,9 @@ test("every button answers with a formula, a source and how far it holds, and no
     await settled(page);
     const rows = await table(page);
     const asked = new Set();
+    const { loop, runs } = await keptDesign(page);
+    // What goes in is counted: each part's drop and flow and each point of the pump; the length of every run.
+    const parts = { "/loop/stated/loss_kpa": 2 * loop.parts.length + loop.pump.points.length + runs.length, "/totals/length_mm": runs.length };
     const buttons = await page.locator(".where").all();
     assert.ok(buttons.length > 20, `${buttons.length}`);
     for (const button of buttons) {
@@ -85,6 +88,7 @@ test("every button answers with a formula, a source and how far it holds, and no
         assert.ok(row, `${name}: ${facts}`);
         assert.doesNotMatch(head, /not known|undefined|NaN/, name);
         for (const value of values) assert.doesNotMatch(value, /undefined|NaN|to fill in/, `${name}: ${value}`);
+        if (row.path in parts) assert.equal(values.length, parts[row.path], row.path);
         asked.add(row.path);
       }
       await page.keyboard.press("Escape");

@@ -20,6 +20,12 @@ const ORDER = [
   ["Check the level once more. Only then plug in the machine; look again after its first warm hours."],
 ];
 
+/** What can hurt, where it is seen before anything is begun. */
+export function careWithAir() {
+  return html`<p class="note care">${mark("care")}<span><b>Care:</b> mains unplugged, eye protection on, half a bar (50 kPa) of air at most,
+    by a hand pump or a regulator with a relief valve; never a compressor directly.</span></p>`;
+}
+
 export function firstFill() {
   return html`<details class="more first-fill">
     <summary>The usual order of a first fill and leak test</summary>

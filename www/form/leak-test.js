@@ -6,7 +6,7 @@ import { leakReading } from "../result/leak.js";
 import { sign } from "../words/marks.js";
 import { addButton } from "./adder.js";
 import { numberField, row } from "./field.js";
-import { firstFill } from "./first-fill.js";
+import { careWithAir, firstFill } from "./first-fill.js";
 import { notesAt } from "./notes.js";
 import { section } from "./section.js";
 import { idOf } from "./sheet.js";
@@ -22,7 +22,7 @@ export function leakTestSection(sheet) {
     sheet.act.set(PLACE, newLeakTest(sheet.words));
     sheet.act.goTo(`${PLACE}/start_kpa`);
   };
-  const body = html`${started ? readings(sheet) : addButton("leak-test", "Start a leak test with air", start)} ${firstFill()}`;
+  const body = html`${careWithAir()} ${started ? readings(sheet) : addButton("leak-test", "Start a leak test with air", start)} ${firstFill()}`;
   return section("leak-test", "First fill and leak test", "Before any coolant goes in: does the loop keep air?", body);
 }
 
