@@ -21,7 +21,7 @@ async function openLoop(page) {
 
 /** Waits until the table is about the design and the lists as they are. */
 async function worked(page) {
-  await page.waitForFunction(() => document.querySelector(".variants table")?.getAttribute("data-stale") === "false");
+  await page.waitForFunction(() => document.querySelector(".variants-answer")?.getAttribute("data-stale") === "false");
   await drawn(page);
 }
 
@@ -30,6 +30,12 @@ async function tryOut(page, outer, bores) {
   await page.locator("#what-if-outer_diameters").fill(outer);
   await page.locator("#what-if-bores").fill(bores);
   await worked(page);
+}
+
+/** Waits until a variant has been made the design. */
+async function taken(page) {
+  await page.locator(".notice", { hasText: "Taken over" }).waitFor();
+  await settled(page);
 }
 
 const rowOf = (page, size) => page.locator(".variants tbody").filter({ has: page.locator(".size .number", { hasText: new RegExp(`^${size.replaceAll(".", "\\.")}$`) }) });
@@ -61,7 +67,7 @@ test("a row's numbers are the report's once it is taken over; its undo gives the
     const before = await keptText(page);
 
     await row.getByRole("button", { name: /^Take over/ }).click();
-    await settled(page);
+    await taken(page);
     const design = await keptDesign(page);
     assert.deepEqual(design.runs.map((run) => run.tube), Array(4).fill({ outer_diameter: 14, bore: 11.5 }));
     assert.equal(design.process.material.name, "PETG");
@@ -102,8 +108,7 @@ test("a row's numbers are the report's once it is taken over; its undo gives the
     // The page's own undo does the same, and the word about it goes with it.
     await worked(page);
     await rowOf(page, "14 × 9").getByRole("button", { name: /^Take over/ }).click();
-    await settled(page);
-    await notice.or(page.locator(".notice")).first().waitFor();
+    await taken(page);
     await page.getByRole("button", { name: "Undo", exact: true }).click();
     await settled(page);
     assert.equal(await keptText(page), before);
@@ -117,7 +122,7 @@ test("one run alone is changed where only it is asked about", async () => {
     await page.locator("#what-if-run").selectOption({ label: "only block to radiator" });
     await worked(page);
     await rowOf(page, "14 × 12").getByRole("button", { name: /^Take over/ }).click();
-    await settled(page);
+    await taken(page);
     assert.deepEqual((await keptDesign(page)).runs.map((run) => run.tube.bore), [10, 12, 10, 10]);
     await page.locator("#what-if-run").selectOption({ label: "all 4 runs" });
     await worked(page);
@@ -155,7 +160,7 @@ test("what cannot be made stands there too, marked, and says why", async () => {
     assert.equal(await keptText(page), before);
     // What can be a design, though a bad one, is the builder's to take.
     await take.click();
-    await settled(page);
+    await taken(page);
     assert.equal((await keptDesign(page)).runs[0].tube.outer_diameter, 12);
     assert.match(await page.locator(".standing").innerText(), /stop/);
   });
@@ -172,7 +177,7 @@ test("nonsense in a list is told at its field and stays as it was typed", async 
       assert.equal(await field.inputValue(), text);
       const described = (await field.getAttribute("aria-describedby")).split(" ")[0];
       assert.match(await page.locator(`#${described}`).innerText(), words);
-      assert.equal(await page.locator(".variants table").getAttribute("data-stale"), "true");
+      assert.equal(await page.locator(".variants-answer").getAttribute("data-stale"), "true");
       assert.equal(await page.locator("#what-if-outer_diameters").getAttribute("aria-invalid"), "false");
     }
     await shot(page, "what-if-error");
@@ -208,8 +213,11 @@ test("an edit in the form is followed while the panel is open, the latest one", 
     // A design that is not whole leaves the table as it was, and says so.
     await outer.fill("x");
     await settled(page);
-    assert.equal(await page.locator(".variants table").getAttribute("data-stale"), "true");
-    assert.equal(await page.locator(".variants .take").first().getAttribute("aria-disabled"), "true");
+    assert.equal(await page.locator(".variants-answer").getAttribute("data-stale"), "true");
+    const before = await keptText(page);
+    await page.locator(".variants .take[aria-disabled=false]").first().click();
+    await page.locator(".notice", { hasText: "Mend first what is marked" }).waitFor();
+    assert.equal(await keptText(page), before);
     await outer.fill("10");
     await settled(page);
     await worked(page);
@@ -260,11 +268,10 @@ test("by keyboard alone: sizes, order, chart, and taking over and back", async (
     await page.keyboard.press("Enter");
     const before = await keptText(page);
     await page.keyboard.press("Enter");
-    await settled(page);
+    await taken(page);
     const { outer_diameter, bore } = (await keptDesign(page)).runs[0].tube;
     assert.ok(second.startsWith(`${outer_diameter} ${bore} `), `${second} for ${outer_diameter} × ${bore}`);
-    await tabTo(page, /^Undo: as it was before/, { back: true });
-    await page.keyboard.press("Enter");
+    await page.keyboard.press("Control+z");
     await settled(page);
     assert.equal(await keptText(page), before);
   });

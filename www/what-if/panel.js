@@ -38,8 +38,9 @@ function opened(sheet, whatIf) {
     <div class="adder"><button type="button" id="what-if-anew" @click=${() => whatIf.startOver()}>Start over from the design</button></div>
     <p class="variants-count" role="status">${statusWords(sheet, whatIf)}</p>
     ${trouble.words !== "" && trouble.list === "" ? html`<p class="trouble">${trouble.words}</p>` : nothing}
-    ${rows.length > 0 ? html`${guard([rows, whatIf.order, fresh, marked], () => variantsTable(sheet, whatIf))}
-      ${guard([rows, whatIf.axes, fresh, marked], () => chart(sheet.words, whatIf))}` : nothing}
+    ${rows.length > 0 ? html`<div class="variants-answer" data-stale=${!fresh}>
+        ${guard([rows, whatIf.order, marked], () => variantsTable(sheet, whatIf))} ${guard([rows, whatIf.axes, marked], () => chart(sheet.words, whatIf))}
+      </div>` : nothing}
   </div>`;
 }
 

@@ -20,16 +20,16 @@ const SPOKEN = /** @type {const} */ ({ fine: "Can be made", care: "Can be made, 
  * @param {WhatIf} whatIf
  */
 export function variantsTable(sheet, whatIf) {
-  const { rows, order, fresh } = whatIf;
+  const { rows, order } = whatIf;
   return html`<div class="scroll variants" tabindex="0" role="region" aria-labelledby="variants-caption">
-    <table class="figures" data-stale=${!fresh}>
+    <table class="figures">
       <caption class="unseen" id="variants-caption">All variants and what each comes to</caption>
       <thead><tr>
         ${heading(sheet, whatIf, TUBE)}
         <td></td>
         ${COLUMNS.map(({ key }) => heading(sheet, whatIf, key))}
       </tr></thead>
-      ${repeat(sorted(rows, order), (row) => row.key, (row) => guard([row, fresh, row.key === whatIf.marked], () => variant(whatIf, row)))}
+      ${repeat(sorted(rows, order), (row) => row.key, (row) => guard([row, row.key === whatIf.marked], () => variant(whatIf, row)))}
     </table>
   </div>`;
 }
@@ -63,9 +63,9 @@ function variant(whatIf, row) {
   const stopped = row.why.length > 0;
   const id = takeId(row);
   // What cannot even be a design has no wall, and cannot be made one.
-  const can = whatIf.fresh && !row.present && row.wall_mm !== null;
+  const can = !row.present && row.wall_mm !== null;
   const take = () => void (can && whatIf.adopt(row));
-  return html`<tbody class="is-${stand}" data-key=${row.key} data-present=${row.present} data-marked=${row.key === whatIf.marked}
+  return html`<tbody class="is-${stand} ${stopped ? "says-why" : ""}" data-key=${row.key} data-present=${row.present} data-marked=${row.key === whatIf.marked}
       @focusin=${() => whatIf.mark(row.key)} @pointerenter=${() => whatIf.mark(row.key)}>
     <tr>
       <th scope="rowgroup" rowspan=${stopped ? 2 : 1}>
@@ -73,7 +73,7 @@ function variant(whatIf, row) {
         ${row.material ? html`<span class="of" dir="auto">${row.material}</span>` : nothing}
         ${row.present ? html`<span class="now">as it is now</span>` : nothing}
       </th>
-      <td><button type="button" class="take" id=${id} aria-disabled=${!can} aria-describedby=${stopped ? `${id}-why` : nothing} @click=${take}>Take over<span class="unseen"> ${nameOf(row)}</span></button></td>
+      <td class="takes"><button type="button" class="take" id=${id} aria-disabled=${!can} aria-describedby=${stopped ? `${id}-why` : nothing} @click=${take}>Take over<span class="unseen"> ${nameOf(row)}</span></button></td>
       ${COLUMNS.map(({ key, show }) => html`<td class=${key === "findings" ? "found" : "figure"} data-figure=${key}>${show(row)}</td>`)}
     </tr>
     ${stopped ? html`<tr class="why"><td colspan=${COLUMNS.length + 1}><div class="reasons" id="${id}-why">${reasons(row)}</div></td></tr>` : nothing}

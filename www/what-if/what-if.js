@@ -1,14 +1,14 @@
 // What would come of other sizes and materials: what is asked, and the engine's answer to it. It is asked only while its
 // panel is open, one question at a time; the design and the lists as they are when an answer comes are asked about next.
 
-import { numberIn } from "../design/typed.js";
 import { wordsOf } from "../words/errors.js";
 import { same } from "../words/presets.js";
 import { sizeWords, TUBE } from "./columns.js";
-import { joined, readSizes } from "./sizes.js";
+import { readSizes } from "./sizes.js";
+import { suggested } from "./suggest.js";
 
 /** @import { App } from "../app.js" */
-/** @import { Design, Run } from "../design/types.js" */
+/** @import { Design } from "../design/types.js" */
 /** @import { Variant } from "../engine/messages.js" */
 
 /** @typedef {"outer_diameters" | "bores"} SizeList */
@@ -16,10 +16,6 @@ import { joined, readSizes } from "./sizes.js";
 /** @typedef {Variant & { key: string, present: boolean }} Row `key` is the same for the same variant in any table */
 
 const LISTS = /** @type {const} */ (["outer_diameters", "bores"]);
-// How far around a design's own bore is tried to begin with, mm.
-const AROUND = [-2, -1, 0, 1, 2];
-// The thinnest wall that is tried to begin with, mm; a thinner one is the builder's to ask for.
-const LEAST_WALL = 0.75;
 
 export class WhatIf {
   /** @type {App} */
@@ -164,7 +160,7 @@ export class WhatIf {
     try {
       /** @type {(request: object) => Promise<Variant[]>} */
       const rows = async (one) => JSON.parse(await link.ask("variants", text, JSON.stringify(one))).rows;
-      const [found, [now]] = [await rows(request), await rows({ run: request.run })];
+      const [found, [now]] = await Promise.all([rows(request), rows({ run: request.run })]);
       const shipped = this.#app.presets.materials;
       const isSame = (/** @type {Variant} */ row) => request.materials.length === 0
         || shipped.some((material) => material.name === row.material && same(material, design.process.material)) || design.process.material === row.material;
@@ -192,7 +188,11 @@ export class WhatIf {
   async adopt(row) {
     const { link, store } = this.#app;
     const { design } = store;
-    if (!this.fresh || row.present) return;
+    if (row.present) return;
+    if (!this.fresh) {
+      this.#app.say("what-if", { kind: "trouble", text: `${nameOf(row)} was not taken over: the table is still of what was there before. ${this.waiting ? "Press again once it is worked out anew." : "Mend first what is marked."}` });
+      return;
+    }
     // The table stays the one that was chosen from, though the lists would follow the design.
     for (const list of LISTS) this.#typed[list] = this.text(list);
     try {
@@ -253,29 +253,6 @@ export function nameOf(row) {
  */
 export function takeId(row) {
   return `take-${row.key.replaceAll(/[^\w.]+/g, "-")}`;
-}
-
-/**
- * What a list starts with: the runs' own outer diameter, and bores around their own; empty where runs differ.
- * @param {readonly Run[]} runs
- * @param {SizeList} list
- */
-function suggested(runs, list) {
-  const [outer, bore] = [theSame(runs, "outer_diameter"), theSame(runs, "bore")];
-  if (list === "outer_diameters") return outer === undefined ? "" : String(outer);
-  if (bore === undefined) return "";
-  const bores = AROUND.map((by) => Number((bore + by).toFixed(6)));
-  return joined(bores.filter((one) => one === bore || (one >= 1 && (outer === undefined || (outer - one) / 2 >= LEAST_WALL))));
-}
-
-/**
- * @param {readonly Run[]} runs
- * @param {"outer_diameter" | "bore"} key
- */
-function theSame(runs, key) {
-  const [first] = runs;
-  const value = first && numberIn(first.tube[key]);
-  return value !== undefined && runs.every((run) => run.tube[key] === value) ? value : undefined;
 }
 
 /**
