@@ -46,6 +46,7 @@ export class App {
   cards = new Cards();
   #answered = 0;
   #settled = 0;
+  #editing = 0;
   #waitingLong = false;
   #frame = 0;
   #rest = 0;
@@ -272,6 +273,7 @@ export class App {
   async #applyFix(finding) {
     const { design } = this.store;
     if (this.#answered !== this.link.edition || !finding.fix) return;
+    this.#edits(1);
     try {
       const mended = JSON.parse(await this.link.ask("apply", JSON.stringify(design), JSON.stringify(finding.fix)));
       // A key typed while the fix was under way wins: the fix was for the design before it.
@@ -280,6 +282,8 @@ export class App {
       this.show(finding.where);
     } catch (error) {
       this.say("fix", { kind: "trouble", text: `The fix was not applied: ${wordsOf(error)}` });
+    } finally {
+      this.#edits(-1);
     }
   }
 
@@ -290,6 +294,7 @@ export class App {
    */
   async edit(request, goTo) {
     const { design } = this.store;
+    this.#edits(1);
     try {
       const edited = JSON.parse(await this.link.ask("edit", JSON.stringify(design), JSON.stringify(request)));
       // A key typed while the edit was under way wins: the edit was of the design before it.
@@ -299,7 +304,18 @@ export class App {
       if (goTo !== undefined) this.show(goTo);
     } catch (error) {
       this.say("edit", { kind: "trouble", text: `Nothing was changed: ${wordsOf(error)}` });
+    } finally {
+      this.#edits(-1);
     }
+  }
+
+  /**
+   * For the tests: how many edits the engine is making.
+   * @param {number} more
+   */
+  #edits(more) {
+    this.#editing += more;
+    this.root.dataset.editing = String(this.#editing);
   }
 
   /**

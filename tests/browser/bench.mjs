@@ -67,11 +67,11 @@ export function bench({ args = [] } = {}) {
   return its;
 }
 
-/** Waits until the engine has answered everything about the design as it is. */
+/** Waits until the engine has made every edit that it was asked for and answered everything about the design as it is. */
 export async function settled(page) {
   await page.waitForFunction(() => {
     const root = document.getElementById("page");
-    return root?.dataset.sent !== undefined && root.dataset.sent === root.dataset.answered;
+    return root?.dataset.sent !== undefined && root.dataset.sent === root.dataset.answered && Number(root.dataset.editing ?? 0) === 0;
   });
   await drawn(page);
 }
