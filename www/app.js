@@ -98,6 +98,11 @@ export class App {
     return this.#settled === this.link.edition;
   }
 
+  /** Whether it is known what the engine makes of the design as it is: a report, or what has to be mended. */
+  get known() {
+    return this.#answered === this.link.edition;
+  }
+
   get text() {
     return JSON.stringify(this.store.design);
   }

@@ -18,7 +18,6 @@ const figure = (key, decimals) => ({ key, by: (row) => row[key], show: (row) => 
 
 /** @type {readonly Column[]} */
 export const COLUMNS = [
-  { key: "findings", by: severity, show: found, chart: false },
   { key: "fits", by: (row) => (row.fits === null ? null : Number(row.fits)), show: (row) => (row.fits === null ? "–" : row.fits ? "yes" : "no"), chart: false },
   figure("wall_mm", 2),
   { key: "squeeze_percent", by: (row) => row.squeeze_percent?.[0] ?? null, show: ({ squeeze_percent }) => spread(squeeze_percent), chart: false },
@@ -31,6 +30,7 @@ export const COLUMNS = [
   figure("material_cm3", 2),
   figure("mass_g", 1),
   figure("cost", 2),
+  { key: "findings", by: severity, show: found, chart: false },
 ];
 
 /** What rows are sorted by to begin with: the size, as the engine has them. */

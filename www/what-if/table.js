@@ -21,6 +21,8 @@ const SPOKEN = /** @type {const} */ ({ fine: "Can be made", care: "Can be made, 
  */
 export function variantsTable(sheet, whatIf) {
   const { rows, order } = whatIf;
+  // Where all are of one material, naming it in every row says nothing.
+  const several = new Set(rows.map((row) => row.material)).size > 1;
   return html`<div class="scroll variants" tabindex="0" role="region" aria-labelledby="variants-caption">
     <table class="figures">
       <caption class="unseen" id="variants-caption">All variants and what each comes to</caption>
@@ -29,7 +31,7 @@ export function variantsTable(sheet, whatIf) {
         <td></td>
         ${COLUMNS.map(({ key }) => heading(sheet, whatIf, key))}
       </tr></thead>
-      ${repeat(sorted(rows, order), (row) => row.key, (row) => guard([row, row.key === whatIf.marked], () => variant(whatIf, row)))}
+      ${repeat(sorted(rows, order), (row) => row.key, (row) => guard([row, several, row.key === whatIf.marked], () => variant(whatIf, row, several)))}
     </table>
   </div>`;
 }
@@ -57,8 +59,9 @@ function heading(sheet, whatIf, key) {
  * A variant: its line of figures, and where it is stopped the line that says why.
  * @param {WhatIf} whatIf
  * @param {Row} row
+ * @param {boolean} several whether there are several materials
  */
-function variant(whatIf, row) {
+function variant(whatIf, row, several) {
   const stand = standOf(row);
   const stopped = row.why.length > 0;
   const id = takeId(row);
@@ -70,7 +73,7 @@ function variant(whatIf, row) {
     <tr>
       <th scope="rowgroup" rowspan=${stopped ? 2 : 1}>
         <span class="size">${mark(stand)}<span class="unseen">${SPOKEN[stand]}: </span> <span class="number">${sizeWords(row)}</span></span>
-        ${row.material ? html`<span class="of" dir="auto">${row.material}</span>` : nothing}
+        ${several && row.material ? html`<span class="of" dir="auto">${row.material}</span>` : nothing}
         ${row.present ? html`<span class="now">as it is now</span>` : nothing}
       </th>
       <td class="takes"><button type="button" class="take" id=${id} aria-disabled=${!can} aria-describedby=${stopped ? `${id}-why` : nothing} @click=${take}>Take over<span class="unseen"> ${nameOf(row)}</span></button></td>

@@ -100,8 +100,7 @@ export class WhatIf {
 
   /** The lists as they were suggested, of the design as it is. */
   startOver() {
-    this.#typed = { outer_diameters: undefined, bores: undefined };
-    this.materials.clear();
+    this.#forget();
     this.#change();
   }
 
@@ -137,8 +136,8 @@ export class WhatIf {
 
   /** The next design is another one: the lists follow it. */
   anotherDesign() {
-    [this.run, this.rows, this.marked, this.#about] = [null, [], "", undefined];
-    this.startOver();
+    [this.run, this.rows, this.marked, this.#about, this.trouble] = [null, [], "", undefined, { list: "", words: "" }];
+    this.#forget();
   }
 
   /** The design was changed: what was said about taking a variant over holds no longer. */
@@ -150,8 +149,9 @@ export class WhatIf {
 
   /** Asks for the table anew where it is out of date; called whenever the engine has looked at the design. */
   async refresh() {
-    const { link, store, text, problems } = this.#app;
-    if (!this.open || this.#asking || problems.length > 0 || store.design.runs.length === 0) return;
+    const { link, store, text, problems, known } = this.#app;
+    // A design that is not known to be whole would be refused, and the table lost with it.
+    if (!this.open || this.#asking || !known || problems.length > 0 || store.design.runs.length === 0) return;
     if (this.run !== null && !store.design.runs.some((run) => run.name === this.run)) this.run = null;
     if (this.fresh || !this.#readable) return;
     const [{ design }, request] = [store, this.#request()];
@@ -212,6 +212,11 @@ export class WhatIf {
     } catch (error) {
       this.#app.say("what-if", { kind: "trouble", text: `The variant was not taken over: ${wordsOf(error)}` });
     }
+  }
+
+  #forget() {
+    this.#typed = { outer_diameters: undefined, bores: undefined };
+    this.materials.clear();
   }
 
   #change() {
