@@ -51,6 +51,12 @@ test("it starts around the design's own sizes, and its own row is marked", async
     assert.equal(await page.locator(".variants tbody[data-present=true]").count(), 1);
     assert.match(await rowOf(page, "14 × 10").innerText(), /as it is now/);
     assert.match(await page.locator(".variants-count").innerText(), /^5 variants, of 4 runs together: 5 can be made\.$/);
+    // Once a row is taken over the table stays the one that it was chosen from.
+    await rowOf(page, "14 × 12").getByRole("button", { name: /^Take over/ }).click();
+    await taken(page);
+    await worked(page);
+    assert.deepEqual(await sizesIn(page), ["14 × 8", "14 × 9", "14 × 10", "14 × 11", "14 × 12"]);
+    assert.match(await rowOf(page, "14 × 12").innerText(), /as it is now/);
   });
 });
 
