@@ -160,7 +160,7 @@ export function newLeakTest(words) {
   /** @param {string} key */
   const such = (key) => usual(words, `/loop/leak_test/${key}`);
   return {
-    volume_ml: null, start_kpa: such("start_kpa"), end_kpa: "", start_c: such("start_c"), end_c: such("end_c"),
+    volume_ml: null, start_kpa: such("start_kpa"), end_kpa: null, start_c: such("start_c"), end_c: such("end_c"),
     minutes: such("minutes"), air_kpa: such("air_kpa"), limit_kpa: such("limit_kpa"), limit_minutes: such("limit_minutes"),
   };
 }

@@ -46,7 +46,7 @@ const coolant = object({
 const pump = object({ name: text, points: listOf(object({ flow_l_per_h: typed, head_m: typed })), source: perhaps(text) });
 const part = object({ name: text, drop_kpa: typed, at_l_per_h: typed, volume_ml: typed });
 const leakTest = object({
-  volume_ml: known, start_kpa: typed, end_kpa: typed, start_c: typed, end_c: typed, minutes: typed, air_kpa: typed,
+  volume_ml: known, start_kpa: typed, end_kpa: known, start_c: typed, end_c: typed, minutes: typed, air_kpa: typed,
   limit_kpa: typed, limit_minutes: typed,
 });
 const fitting = object({

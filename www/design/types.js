@@ -53,7 +53,7 @@
 /** @typedef {{ name: string, drop_kpa: Typed, at_l_per_h: Typed, volume_ml: Typed }} Part what else the coolant passes */
 /**
  * What was read at a leak test with air.
- * @typedef {{ volume_ml: Known, start_kpa: Typed, end_kpa: Typed, start_c: Typed, end_c: Typed, minutes: Typed,
+ * @typedef {{ volume_ml: Known, start_kpa: Typed, end_kpa: Known, start_c: Typed, end_c: Typed, minutes: Typed,
  *   air_kpa: Typed, limit_kpa: Typed, limit_minutes: Typed }} LeakTest
  */
 /** @typedef {Material | Printer | Coolant | Pump} Stuff what a preset can stand for */

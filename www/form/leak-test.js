@@ -39,7 +39,7 @@ function readings(sheet) {
     <p class="source">${sheet.words.quantity(PLACE).hint}</p>
     ${notesAt(sheet, PLACE)}
     ${row(sheet, [number("start_kpa"), number("start_c")], "two")}
-    ${row(sheet, [number("end_kpa"), number("end_c")], "two")}
+    ${row(sheet, [number("end_kpa", { unknown: true, stands: "not read yet" }), number("end_c")], "two")}
     ${row(sheet, [number("minutes"), number("air_kpa")], "two")}
     ${row(sheet, [number("limit_kpa"), number("limit_minutes")], "two")}
     ${row(sheet, [number("volume_ml", { unknown: true, stands: "the whole loop's" })], "two")}

@@ -40,7 +40,6 @@ export const TUBE = "tube";
 const OWN = /** @type {Record<string, { label: string, unit: string }>} */ ({
   [TUBE]: { label: "Tube", unit: "mm" },
   findings: { label: "Found", unit: "" },
-  fits: { label: "Fits the fitting", unit: "" },
 });
 
 /**

@@ -166,6 +166,14 @@ fn a_leak_test_tells_temperature_from_leaking() {
     assert_eq!((finding.severity, finding.limit), (Severity::Stop, Some(0.5)));
 }
 
+/// Begun but not read: nothing is said of it.
+#[test]
+fn a_leak_test_that_is_not_read_yet_says_nothing() {
+    let text = with_loop(json!({"leak_test": {"start_kpa": 50, "end_kpa": null}}));
+    assert_eq!(told(&text)["leak_test"], Value::Null);
+    assert!(problems(&text.to_string()).is_empty() && all(&text, "leak").is_empty());
+}
+
 #[test]
 fn a_leak_test_is_held_to_its_pressure_its_time_and_its_volume() {
     let text = with_loop(json!({"leak_test": {"start_kpa": 80, "end_kpa": 80, "minutes": 5}}));

@@ -78,10 +78,16 @@ fn everything_is_one_archive() {
     let archive = zip::ZipArchive::new(std::io::Cursor::new(file(json!({"kind": "all", "deviation": 0.1})))).unwrap();
     let mut names: Vec<String> = archive.file_names().map(|name| name.unwrap().into_owned()).collect();
     names.sort();
-    assert_eq!(names.len(), 11, "{names:?}");
-    for ending in
-        ["straight.stl", "straight.3mf", "straight bends.csv", "straight points.csv", "straight.svg", "Kittiwake.json"]
-    {
+    assert_eq!(names.len(), 14, "{names:?}");
+    for ending in [
+        "straight.stl",
+        "straight.3mf",
+        "straight bends.csv",
+        "straight points.csv",
+        "straight.svg",
+        "Kittiwake.json",
+        "Kittiwake loss.svg",
+    ] {
         assert!(names.iter().any(|name| name.ends_with(ending)), "{ending} is not in {names:?}");
     }
     assert!(names.iter().all(|name| !name.contains(['/', '\\', ':'])), "{names:?}");
@@ -108,7 +114,11 @@ fn names_are_safe_and_tell_the_kind() {
 fn requests_that_cannot_be_met() {
     refused("", "", &["JSON object", "\"kind\""]);
     refused("[]", "", &["JSON object"]);
-    refused("{}", "/kind", &["\"stl\", \"3mf\", \"bend-table\", \"points\", \"drawing\", \"design\", \"all\""]);
+    refused(
+        "{}",
+        "/kind",
+        &["\"stl\", \"3mf\", \"bend-table\", \"points\", \"drawing\"", "\"loss-plot\"", "\"design\", \"all\""],
+    );
     refused(r#"{"kind":"obj"}"#, "/kind", &["\"stl\""]);
     refused(r#"{"kind":7}"#, "/kind", &["\"stl\""]);
     refused(r#"{"kind":"stl"}"#, "/run", &["one run"]);

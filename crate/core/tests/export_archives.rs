@@ -4,7 +4,7 @@ mod export_shapes;
 
 use export_shapes::quarter_bend;
 use std::io::{Cursor, Read};
-use tubewright_core::export::{self, Meta, NamedMesh};
+use tubewright_core::export::{self, Kind, Meta, NamedMesh};
 use tubewright_core::mesh::Mesh;
 
 const CORE: &str = "http://schemas.microsoft.com/3dmanufacturing/core/2015/02";
@@ -166,4 +166,19 @@ fn the_zip_holds_every_run_under_a_name_of_its_own() {
     }
     assert_eq!(files[12].1, b"{}\n");
     assert_eq!(bytes, export::zip("Puffin: all", "{}\n", &runs, &[], &[]), "same design, same bytes");
+}
+
+/// A run may be called as the design's plot is: its drawing and the plot must not be one name.
+#[test]
+fn plots_and_drawings_keep_names_of_their_own() {
+    let mesh = quarter_bend(32.0, 8.0, 6.0, 8, 3);
+    let runs = [NamedMesh { name: "Puffin loss", mesh: &mesh }];
+    let papers = [vec![(Kind::Drawing, b"drawing".to_vec())]];
+    let plots = [(Kind::LossPlot, b"loss".to_vec()), (Kind::MarginsPlot, b"margins".to_vec())];
+    let files = unpack(&export::zip("Puffin", "{}\n", &runs, &papers, &plots));
+    let of = |bytes: &[u8]| files.iter().find(|file| file.1 == bytes).map(|(name, _)| name.as_str());
+    assert_eq!(
+        [of(b"drawing"), of(b"loss"), of(b"margins")],
+        [Some("Puffin loss.svg"), Some("Puffin loss-2.svg"), Some("Puffin margins.svg")]
+    );
 }

@@ -21,7 +21,7 @@ pub(super) fn findings(subject: Subject<'_>, _: &mut Budget) -> Vec<Finding> {
     });
     let volume = coolant_volume(subject.design, tubes.sum());
     let read = match LeakFound::of(readings, volume) {
-        Ok(found) => leaks(readings, &found),
+        Ok(found) => found.and_then(|found| leaks(readings, &found)),
         Err(_) => Some(at(Severity::Note, "leak_unread", "/volume_ml")),
     };
     read.into_iter().chain(pressure(readings)).chain(short(readings)).collect()

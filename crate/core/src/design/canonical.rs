@@ -276,7 +276,7 @@ fn leak_test(w: &mut Writer, readings: &LeakReadings) {
     w.object(|w| {
         w.known("volume_ml", readings.volume_ml);
         w.number("start_kpa", readings.start_kpa);
-        w.number("end_kpa", readings.end_kpa);
+        w.known("end_kpa", readings.end_kpa);
         w.number("start_c", readings.start_c);
         w.number("end_c", readings.end_c);
         w.number("minutes", readings.minutes);

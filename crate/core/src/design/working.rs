@@ -78,8 +78,8 @@ pub struct LeakReadings {
     pub volume_ml: Option<f64>,
     /// Pressure at the start.
     pub start_kpa: f64,
-    /// Pressure at the end.
-    pub end_kpa: f64,
+    /// Pressure at the end; none until it is read.
+    pub end_kpa: Option<f64>,
     /// Temperature at the start, degrees C.
     pub start_c: f64,
     /// Temperature at the end, degrees C.

@@ -17,17 +17,20 @@ pub fn zip(
     plots: &[Paper],
 ) -> Vec<u8> {
     let mut archive = Archive::new();
-    for (index, (run, stem)) in runs.iter().zip(unique_stems(runs.iter().map(|run| run.name))).enumerate() {
-        archive.deflate(&Kind::Stl.file_name(&stem), &stl(run.mesh, run.name));
-        archive.store(&Kind::ThreeMf.file_name(&stem), &three_mf(&[*run], &Meta { title: run.name }));
+    // A run may be called what a plot is: all names are told apart together.
+    let plot_names: Vec<String> = plots.iter().map(|(kind, _)| kind.called(design_name)).collect();
+    let names = runs.iter().map(|run| run.name).chain(plot_names.iter().map(String::as_str));
+    let stems = unique_stems(names);
+    for (index, (run, stem)) in runs.iter().zip(&stems).enumerate() {
+        archive.deflate(&Kind::Stl.file_name(stem), &stl(run.mesh, run.name));
+        archive.store(&Kind::ThreeMf.file_name(stem), &three_mf(&[*run], &Meta { title: run.name }));
         for (kind, bytes) in papers.get(index).into_iter().flatten() {
-            archive.deflate(&kind.file_name(&stem), bytes);
+            archive.deflate(&kind.file_name(stem), bytes);
         }
     }
-    let stem = file_stem(design_name);
-    for (kind, bytes) in plots {
-        archive.deflate(&kind.file_name(&stem), bytes);
+    for ((kind, bytes), stem) in plots.iter().zip(&stems[runs.len()..]) {
+        archive.deflate(&format!("{stem}.{}", kind.extension()), bytes);
     }
-    archive.deflate(&Kind::Design.file_name(&stem), design_text.as_bytes());
+    archive.deflate(&Kind::Design.file_name(&file_stem(design_name)), design_text.as_bytes());
     archive.finish()
 }

@@ -71,8 +71,8 @@ impl Kind {
         }
     }
 
-    /// Its file's name from a stem that is safe; two tables of one run get different ones.
-    pub fn file_name(self, stem: &str) -> String {
+    /// What a file of it is called, without its ending, where the thing that it is of has this name.
+    pub fn called(self, name: &str) -> String {
         let what = match self {
             Self::BendTable => " bends",
             Self::Points => " points",
@@ -81,7 +81,12 @@ impl Kind {
             Self::StiffnessPlot => " heat",
             _ => "",
         };
-        format!("{stem}{what}.{}", self.extension())
+        format!("{name}{what}")
+    }
+
+    /// Its file's name from a stem that is safe; two tables of one run get different ones.
+    pub fn file_name(self, stem: &str) -> String {
+        format!("{}.{}", self.called(stem), self.extension())
     }
 
     /// Whether a file of it holds exactly one run.

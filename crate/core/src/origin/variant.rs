@@ -15,6 +15,10 @@ pub(super) const ROWS: &[Origin] = &[
         .by("(Outer diameter − bore) ÷ 2", GEOMETRY)
         .holds("The thinnest of the tubes that are changed; a dressed body's grooves are not in it.")
         .of(&["/runs/*/tube/outer_diameter", "/runs/*/tube/bore"]),
+    origin("/variants/*/fits", "Fits the fitting", "")
+        .by("Outer diameter against what each fitting takes", PRACTICE)
+        .holds("Within 0.05 mm: more shows on calipers and costs squeeze.")
+        .of(&["/runs/*/tube/outer_diameter", "/fittings/*/tube_diameter"]),
     origin("/variants/*/squeeze_percent", "Squeeze", "%")
         .by("The least and the most of all rings", REPORT)
         .holds(ALL)

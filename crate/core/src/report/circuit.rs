@@ -80,7 +80,9 @@ impl<'a> LoopReport<'a> {
         let readings = design.working.leak_test.as_ref();
         let nothing = Self {
             coolant_ml,
-            leak_test: readings.and_then(|readings| LeakFound::of(readings, coolant_ml).ok()).map(LeakReport::of),
+            leak_test: readings
+                .and_then(|readings| LeakFound::of(readings, coolant_ml).ok().flatten())
+                .map(LeakReport::of),
             fluid: None,
             stated: None,
             operating: None,

@@ -33,17 +33,18 @@ pub struct LeakFound {
 }
 
 impl LeakFound {
-    /// Reads a test of `loop_ml` mL, where the readings state no volume of their own.
+    /// Reads a test of `loop_ml` mL, where the readings state no volume of their own; none until its end is read.
     ///
     /// # Errors
     /// [`OutOfRange`] for a loop that holds nothing.
-    pub fn of(readings: &LeakReadings, loop_ml: f64) -> Result<Self, OutOfRange> {
+    pub fn of(readings: &LeakReadings, loop_ml: f64) -> Result<Option<Self>, OutOfRange> {
+        let Some(end) = readings.end_kpa else { return Ok(None) };
         let (volume, seconds) = (readings.volume_ml.unwrap_or(loop_ml) / 1e3, readings.minutes * 60.0);
         let (start, air) = (readings.start_kpa * MBAR, readings.air_kpa * MBAR);
         let test = LeakTest {
             volume,
             start,
-            end: readings.end_kpa * MBAR,
+            end: end * MBAR,
             start_temperature: readings.start_c,
             end_temperature: readings.end_c,
             seconds,
@@ -51,7 +52,7 @@ impl LeakFound {
         };
         let Leak { fall, by_temperature, by_leak, rate, rate_sccm } = test.read()?;
         let in_limit_time = by_leak / MBAR * (readings.limit_minutes / readings.minutes);
-        Ok(Self {
+        Ok(Some(Self {
             volume,
             fall: fall / MBAR,
             by_temperature: by_temperature / MBAR,
@@ -62,6 +63,6 @@ impl LeakFound {
             per_kelvin: fall_per_kelvin(start, air, readings.start_c)? / MBAR,
             energy: stored_energy(volume, start, air)?,
             passes: in_limit_time <= readings.limit_kpa,
-        })
+        }))
     }
 }

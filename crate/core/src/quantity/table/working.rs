@@ -101,7 +101,7 @@ rows! {
         .above(0.0).to(1_000.0).step(1.0, 50.0).or(50.0);
     /// Pressure at the end.
     LEAK_END = number("/loop/leak_test/end_kpa", "Pressure at the end", "kPa",
-        "What the gauge shows at the end of the test.")
+        "What the gauge shows at the end of the test; leave it empty until then.")
         .from(-100.0).to(1_000.0).step(0.1, 49.5);
     /// Temperature at the start.
     LEAK_START_WARM = number("/loop/leak_test/start_c", "Temperature at the start", "°C",
