@@ -24,6 +24,18 @@ async function openLoop(page) {
   await plotted(page);
 }
 
+/** Words of the plots that the page's own letters carry beyond the picture, and letters that are not the page's. */
+function outside(page) {
+  return page.evaluate(() => [...document.querySelectorAll(".plot-figure > svg")].flatMap((svg) => {
+    const [, , width, height] = svg.getAttribute("viewBox").split(" ").map(Number);
+    return [...svg.querySelectorAll("text")].filter((text) => {
+      const box = text.getBBox();
+      const within = box.x >= -0.5 && box.x + box.width <= width + 0.5 && box.y >= -2 && box.y + box.height <= height + 2;
+      return !within || /mono/i.test(getComputedStyle(text).fontFamily);
+    }).map((text) => text.textContent);
+  }));
+}
+
 const plot = (page, kind) => page.locator(`.plot-figure[data-plot="${kind}"]`);
 
 /** The report of the design that is kept, from the engine itself. */
@@ -129,6 +141,7 @@ test("they are as wide as their place at any width, with words of one size, and 
         return [...document.querySelectorAll(".plot-figure > svg")].every((svg) => svg.getAttribute("width") === String(Math.max(280, room)));
       });
       assert.ok((await page.evaluate(() => document.documentElement.scrollWidth)) <= width);
+      assert.deepEqual(await outside(page), [], `words outside their picture at ${width} px`);
     }
     const ids = await page.evaluate(() => [...document.querySelectorAll("[id]")].map((one) => one.id));
     assert.equal(new Set(ids).size, ids.length, "no id twice");

@@ -67,7 +67,7 @@ function field(words, whatIf, drawn, across, up) {
   marks.sort((a, b) => a.x - b.x || b.y - a.y);
   const inFocus = marks.find(({ row }) => row.key === whatIf.marked) ?? marks.find(({ row }) => row.present) ?? marks[0];
   const name = `${y.words.label} over ${lower(x.words.label)}: ${counted(marks.length, "variant")}. Arrow keys go from one to the next; Enter goes to its row.`;
-  return html`<div class="plot">
+  return html`<div class="spread-of">
       <svg class="ruled" role="group" aria-label=${name} @keydown=${(/** @type {KeyboardEvent} */ event) => step(event, whatIf, marks)}>
         <text class="up-words" x="-3em" y="-1.3em">${axisWords(y.words)}</text>
         ${y.scale.ticks.map((tick) => svg`<line class="rule" x1="0" x2="100%" y1=${percent(1 - y.scale.at(tick))} y2=${percent(1 - y.scale.at(tick))}/>

@@ -65,7 +65,7 @@ fn strength(design: &Design, run: &Run, line: &Centreline) -> Option<MarginRow> 
 
 fn tight(design: &Design, run: &Run) -> Option<MarginRow> {
     let (least, wall) = (design.process.material.tight_from_mm?, run.wall());
-    let text = format!("{} of {}", number(wall, "mm"), number(least, "mm"));
+    let text = format!("{} of {}", number(least, "mm"), number(wall, "mm"));
     Some(row(format!("{}: tight wall", run.name), least / wall, text))
 }
 
@@ -90,7 +90,7 @@ fn ring(design: &Design, run: &Run, port: &str) -> Option<MarginRow> {
     let (nominal, likely) = (used(squeeze.nominal), squeeze.likely.map(used));
     let most = likely[0].max(likely[1]).max(nominal);
     let percent = |share: f64| number(share * 100.0, "%");
-    let text = format!("{}, {} to {}", percent(squeeze.nominal), percent(ACCEPTED[0]), percent(ACCEPTED[1]));
+    let text = format!("{}; {} to {} may be", percent(squeeze.nominal), percent(ACCEPTED[0]), percent(ACCEPTED[1]));
     let label = format!("{}: ring at {}", run.name, port.name);
     Some(MarginRow { range: Some([nominal.min(most), most]), ..row(label, nominal, text) })
 }
