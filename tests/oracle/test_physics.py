@@ -6,6 +6,7 @@ and the operating point. Two known faults of judges are kept out of the points: 
 friction in bends of Re (r/R)^2 below 91, and that author's turbulent coil in it is too high by half.
 """
 
+import functools
 import math
 
 import fluids
@@ -35,6 +36,12 @@ def test_there_are_two_thousand_points_of_every_kind(points):
     assert min(map(len, points.values())) >= 200
 
 
+@functools.cache
+def whole_water(kelvin):
+    """The whole formulation, which takes a good part of a second to solve: once for all that is asked of it."""
+    return iapws.IAPWS95(T=kelvin, P=AIR * 1e-6)
+
+
 @pytest.mark.parametrize("name, limit", [("density", 2e-6), ("viscosity", 1.2e-3), ("specific_heat", 1e-4)])
 def test_water(points, name, limit):
     """The engine's short formulas are a fit to what both judges solve in full."""
@@ -44,7 +51,7 @@ def test_water(points, name, limit):
         key = {"density": "D", "viscosity": "V", "specific_heat": "C"}[name]
         faults.append((share(found[name], PropsSI(key, "T", kelvin, "P", AIR, "Water")), given))
         if given["celsius"] <= 60:
-            whole = iapws.IAPWS95(T=kelvin, P=AIR * 1e-6)
+            whole = whole_water(kelvin)
             judged = {"density": whole.rho, "viscosity": whole.mu, "specific_heat": whole.cp * 1e3}[name]
             faults.append((share(found[name], judged), given))
     worst(faults, limit)

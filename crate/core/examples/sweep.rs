@@ -12,7 +12,7 @@ use serde_json::{Value, json};
 use std::fs;
 use std::path::{Path, PathBuf};
 use tubewright_core::engine;
-use tubewright_core::strategies::{Expect, Generated, designs};
+use tubewright_core::strategies::{Expect, Generated, swept};
 
 type Fault = Box<dyn std::error::Error>;
 
@@ -31,7 +31,7 @@ fn main() -> Result<(), Fault> {
     }
     fs::create_dir_all(&folder)?;
     let mut cases = Vec::new();
-    for (number, design) in designs(seed.parse()?, count.parse()?).iter().enumerate() {
+    for (number, design) in swept(seed.parse()?, count.parse()?).iter().enumerate() {
         let deviations: &[f64] = if IN_SERIES.contains(&number) { &SERIES } else { &[design.deviation] };
         let case = case(&folder, &format!("{:04}", number + 1), design, deviations)
             .map_err(|fault| format!("design {} ({}, seed {}): {fault}", number + 1, design.kind, design.seed))?;

@@ -76,7 +76,10 @@ const fn either(name: &'static str, make: fn(&mut Chance) -> Sheet) -> Kind {
     Kind { name, expect: Expect::Either, make }
 }
 
-/// Every kind.
+/// How many of the kinds come first that have no coil, no curve, no body and no end of a shape of its own.
+const PLAIN: usize = 23;
+
+/// Every kind, the plain ones first.
 pub const KINDS: &[Kind] = &[
     made("near-straight corners", corners::near_straight),
     made("hairpins", corners::hairpins),
@@ -126,6 +129,13 @@ pub fn designs(seed: u64, count: usize) -> Vec<Generated> {
     KINDS.iter().cycle().take(count).map(|kind| generate(kind, seeds.word())).collect()
 }
 
+/// `count` designs from `seed` for a long look: all kinds in turn, but every second round only those of a shape of its own.
+pub fn swept(seed: u64, count: usize) -> Vec<Generated> {
+    let mut seeds = Chance::of(seed);
+    let rounds = KINDS.iter().chain(&KINDS[PLAIN..]);
+    rounds.cycle().take(count).map(|kind| generate(kind, seeds.word())).collect()
+}
+
 /// The design of the kind named `kind` that `seed` gives; none where there is no such kind.
 pub fn one(kind: &str, seed: u64) -> Option<Generated> {
     KINDS.iter().find(|known| known.name == kind).map(|kind| generate(kind, seed))
@@ -151,6 +161,17 @@ mod tests {
         assert_eq!(again.as_ref(), Some(&few[30]));
         assert_ne!(few[0].text, few[KINDS.len()].text);
         assert_ne!(few, designs(8, 2 * KINDS.len()));
+    }
+
+    #[test]
+    fn a_sweep_looks_twice_at_shapes() {
+        let swept = swept(7, 513);
+        let count = |kind: &str| swept.iter().filter(|design| design.kind == kind).count();
+        assert_eq!(KINDS[PLAIN].name, "coil in line with its ports");
+        for (index, kind) in KINDS.iter().enumerate() {
+            assert_eq!(count(kind.name), if index < PLAIN { 9 } else { 18 }, "{}", kind.name);
+        }
+        assert!((KINDS.len() - PLAIN) * 18 >= 300);
     }
 
     #[test]
