@@ -136,6 +136,8 @@ def judge_wall(verdict, corners, skin, allowed):
     section = skin.section
     at, wall = skin.walls(np.asarray(corners, float))
     finish = max(section.chamfer, section.edge_break)
+    if section.length <= 2 * (finish + allowed) + 1e-9:
+        return  # A chamfer all along leaves nothing between the finishes.
     inside = (at > finish + allowed) & (at < section.length - finish - allowed)
     outside = inside & (wall > section.least_wall() / 2)
     least, exact = wall[outside].min(), section.least_wall()
