@@ -4,7 +4,7 @@ import statistics
 
 import pytest
 
-LEAST, LEAST_OF_SHAPES = 300, 100
+LEAST, LEAST_OF_SHAPES = 450, 300
 # Words in the names of the kinds that have coils, smooth curves, shared radii, rings or a dress.
 SHAPES = ("coil", "turn", "smooth", "share", "bodies", "marked")
 
