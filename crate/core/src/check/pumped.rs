@@ -18,8 +18,7 @@ fn told(subject: Subject<'_>) -> Option<Finding> {
     if design.runs.is_empty() {
         return None;
     }
-    let lines: Vec<_> = subject.lines.iter().map(|line| line.line.as_ref()).collect();
-    let circuit = Circuit::of(design, &lines).ok().flatten()?;
+    let circuit = Circuit::of(design, subject.lines).ok().flatten()?;
     match circuit.met() {
         Ok(point) if point.flow < stated => {
             let [low, high] = circuit.agreed().map_or([point.flow; 2], |agreed| agreed.flows);

@@ -29,6 +29,14 @@ pub struct Design {
     pub working: Loop,
 }
 
+impl Design {
+    /// The fitting that a port carries, by the port's name.
+    pub fn fitting_at(&self, port: &str) -> Option<&Fitting> {
+        let port = self.ports.iter().find(|other| other.name == port)?;
+        self.fittings.iter().find(|fitting| fitting.name == port.fitting)
+    }
+}
+
 /// What is screwed into a port and takes the tube.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Fitting {

@@ -18,8 +18,7 @@ const KPA: f64 = 1e-3;
 /// [`OutOfRange`] for a temperature at which the coolant freezes or boils.
 pub fn loss(stages: &Stages<'_>) -> Result<Option<LossPlot>, OutOfRange> {
     let design = &stages.design;
-    let lines: Vec<_> = stages.lines.iter().map(|line| line.line.as_ref()).collect();
-    let Some(circuit) = Circuit::of(design, &lines)? else { return Ok(None) };
+    let Some(circuit) = Circuit::of(design, &stages.lines)? else { return Ok(None) };
     let stated = design.working.flow_l_per_h;
     let agreed = circuit.agreed().ok();
     let most = agreed.map_or(0.0, |agreed| agreed.flows[1]).max(stated) * BEYOND;

@@ -45,8 +45,7 @@ fn heat(design: &Design) -> Option<MarginRow> {
 }
 
 fn pump(stages: &Stages<'_>) -> Option<MarginRow> {
-    let lines: Vec<_> = stages.lines.iter().map(|line| line.line.as_ref()).collect();
-    let agreed = Circuit::of(&stages.design, &lines).ok()??.agreed().ok()?;
+    let agreed = Circuit::of(&stages.design, &stages.lines).ok()??.agreed().ok()?;
     let (stated, driven) = (stages.design.working.flow_l_per_h, agreed.nominal.flow);
     if driven <= 0.0 {
         return None;
@@ -80,9 +79,7 @@ fn flow(design: &Design, run: &Run, line: &Centreline) -> Option<MarginRow> {
 
 /// From the squeeze to aim at to the end of the accepted range.
 fn ring(design: &Design, run: &Run, port: &str) -> Option<MarginRow> {
-    let port = design.ports.iter().find(|other| other.name == *port)?;
-    let fitting = design.fittings.iter().find(|fitting| fitting.name == port.fitting)?;
-    let squeeze = SealAtEnd::of(run, fitting, &design.process.printer).ok()?.squeeze;
+    let squeeze = SealAtEnd::of(run, design.fitting_at(port)?, &design.process.printer).ok()?.squeeze;
     let used = |squeeze: f64| {
         let end = if squeeze < AIM { ACCEPTED[0] } else { ACCEPTED[1] };
         (squeeze - AIM) / (end - AIM)
@@ -91,6 +88,6 @@ fn ring(design: &Design, run: &Run, port: &str) -> Option<MarginRow> {
     let most = likely[0].max(likely[1]).max(nominal);
     let percent = |share: f64| number(share * 100.0, "%");
     let text = format!("{}; {} to {} may be", percent(squeeze.nominal), percent(ACCEPTED[0]), percent(ACCEPTED[1]));
-    let label = format!("{}: ring at {}", run.name, port.name);
+    let label = format!("{}: ring at {}", run.name, port);
     Some(MarginRow { range: Some([nominal.min(most), most]), ..row(label, nominal, text) })
 }

@@ -75,7 +75,6 @@ impl<'a> LoopReport<'a> {
     /// `bores` is the volume of all tubes' bores, mm3.
     pub(super) fn of(stages: &'a Stages<'_>, bores: f64) -> Self {
         let design = &stages.design;
-        let lines: Vec<_> = stages.lines.iter().map(|line| line.line.as_ref()).collect();
         let coolant_ml = coolant_volume(design, bores);
         let readings = design.working.leak_test.as_ref();
         let nothing = Self {
@@ -89,7 +88,7 @@ impl<'a> LoopReport<'a> {
             no_operating: None,
             shares: Vec::new(),
         };
-        let Ok(Some(circuit)) = Circuit::of(design, &lines) else { return nothing };
+        let Ok(Some(circuit)) = Circuit::of(design, &stages.lines) else { return nothing };
         let heat = design.working.heat_w;
         let agreed = circuit.agreed();
         let at = agreed.as_ref().map_or(design.working.flow_l_per_h, |agreed| agreed.nominal.flow);

@@ -105,11 +105,8 @@ struct TrapReport {
 impl ServiceReport {
     pub(super) fn of(stages: &Stages<'_>, run: usize, line: &Centreline) -> Self {
         let (design, stated) = (&stages.design, &stages.design.runs[run]);
-        let ends = [&stated.from, &stated.to].map(|name| {
-            let port = design.ports.iter().find(|port| port.name == *name)?;
-            let fitting = design.fittings.iter().find(|fitting| fitting.name == port.fitting)?;
-            SealAtEnd::of(stated, fitting, &design.process.printer).ok()
-        });
+        let ends = [&stated.from, &stated.to]
+            .map(|name| SealAtEnd::of(stated, design.fitting_at(name)?, &design.process.printer).ok());
         let profile = profile(line, &Vec3::from(design.working.up)).ok();
         let traps = |keeps: Keeps| {
             let all = profile.iter().flat_map(|profile| &profile.traps);

@@ -1,7 +1,7 @@
 //! The loop as a whole: every tube and every part one after the other, and the pump that drives coolant through them.
 
 use super::flow::{conditions, coolant};
-use crate::centreline::Centreline;
+use crate::centreline::RunLine;
 use crate::design::{Design, LoopPart};
 use crate::flow::{
     Conditions, Course, Estimate, Fluid, NoOperatingPoint, OperatingPoint, Pump, coolant_rise, operating_point,
@@ -51,18 +51,18 @@ pub struct Agreed {
 }
 
 impl<'d> Circuit<'d> {
-    /// The loop of a design whose centrelines are `lines`, none where a run has none; nothing where the coolant's
+    /// The loop of a design whose runs are drawn as `lines`; nothing where the coolant's
     /// viscosity is not known.
     ///
     /// # Errors
     /// [`OutOfRange`] for a temperature at which the coolant freezes or boils.
-    pub fn of(design: &'d Design, lines: &[Option<&Centreline>]) -> Result<Option<Self>, OutOfRange> {
+    pub fn of(design: &'d Design, lines: &[RunLine]) -> Result<Option<Self>, OutOfRange> {
         let Some(fluid) = coolant(&design.working)? else { return Ok(None) };
         let Ok(pump) = Pump::of_heads(&design.working.pump.heads(), fluid.density) else { return Ok(None) };
         let drawn = design.runs.iter().zip(lines).enumerate();
         let tubes = drawn
             .filter_map(|(index, (run, line))| {
-                let (course, conditions) = (Course::of((*line)?), conditions(design, run, fluid, 1.0));
+                let (course, conditions) = (Course::of(line.line.as_ref()?), conditions(design, run, fluid, 1.0));
                 run_loss(&course, &conditions).is_ok().then_some((index, course, conditions))
             })
             .collect();

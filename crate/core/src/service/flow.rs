@@ -1,7 +1,7 @@
 //! What a run costs the pump.
 
 use crate::centreline::Centreline;
-use crate::design::{Base, Design, Fitting, Loop, Run};
+use crate::design::{Base, Design, Loop, Run};
 use crate::flow::{Conditions, Coolant, Course, Estimate, Fluid, Glycol, RunLoss, head_in_pascals, run_loss};
 use crate::out_of_range::OutOfRange;
 
@@ -57,10 +57,7 @@ pub fn sweep(design: &Design, run: &Run, line: &Centreline) -> Vec<(f64, Estimat
 /// Under what a run's loss is reckoned at a flow, L/h. Where a fitting's way through is narrower or wider than the bore, the
 /// coolant changes speed at that end.
 pub fn conditions(design: &Design, run: &Run, fluid: Fluid, flow: f64) -> Conditions {
-    let bore_of = |port: &str| {
-        let port = design.ports.iter().find(|other| other.name == port)?;
-        fitting_named(design, &port.fitting)?.bore
-    };
+    let bore_of = |port: &str| design.fitting_at(port)?.bore;
     Conditions {
         fluid,
         flow,
@@ -69,10 +66,6 @@ pub fn conditions(design: &Design, run: &Run, fluid: Fluid, flow: f64) -> Condit
         bore_before: bore_of(&run.from),
         bore_after: bore_of(&run.to),
     }
-}
-
-fn fitting_named<'d>(design: &'d Design, name: &str) -> Option<&'d Fitting> {
-    design.fittings.iter().find(|fitting| fitting.name == name)
 }
 
 /// The loop's coolant at its working temperature; none where its viscosity is not known.

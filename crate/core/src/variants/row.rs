@@ -175,11 +175,7 @@ impl Made {
 
     fn ring(&mut self, stages: &Stages<'_>, run: &Run, port: &str) {
         let design = &stages.design;
-        let fitting = design.ports.iter().find(|other| other.name == port).map(|port| &port.fitting);
-        let Some(fitting) = fitting.and_then(|name| design.fittings.iter().find(|fitting| fitting.name == *name))
-        else {
-            return;
-        };
+        let Some(fitting) = design.fitting_at(port) else { return };
         if let Ok(end) = SealAtEnd::of(run, fitting, &design.process.printer) {
             let percent = end.squeeze.nominal * 100.0;
             let [least, most] = self.squeeze.unwrap_or([percent, percent]);
@@ -189,7 +185,6 @@ impl Made {
 }
 
 fn operating(stages: &Stages<'_>) -> Option<f64> {
-    let lines: Vec<_> = stages.lines.iter().map(|line| line.line.as_ref()).collect();
-    let circuit = Circuit::of(&stages.design, &lines).ok().flatten()?;
+    let circuit = Circuit::of(&stages.design, &stages.lines).ok().flatten()?;
     circuit.met().ok().map(|point| point.flow)
 }
