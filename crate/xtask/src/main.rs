@@ -3,15 +3,14 @@
 mod bench;
 mod engine_module;
 mod install;
+mod made_up;
 mod native;
 mod parts;
-mod physics;
 mod place;
 mod program;
 mod serve;
 mod site;
 mod step;
-mod sweep;
 mod test;
 mod tree;
 mod types;
@@ -79,8 +78,8 @@ fn run(args: &[&str]) -> Result<()> {
         ["serve", options @ ..] => serve::serve(options),
         ["bench"] => bench::bench(),
         ["lint"] => test::test(&["lint"]),
-        ["physics", options @ ..] => physics::physics(options),
-        ["sweep", options @ ..] => sweep::sweep(options),
+        ["physics", options @ ..] => made_up::physics(options),
+        ["sweep", options @ ..] => made_up::sweep(options),
         ["test", parts @ ..] => test::test(parts),
         [other, ..] => bail!("there is no `{other}`; this is what there is:\n{HELP}"),
     }

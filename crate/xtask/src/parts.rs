@@ -127,7 +127,9 @@ fn node_tests(folder: &Path, chromium: Option<&Path>) -> Result<()> {
     if files.is_empty() {
         bail!("{} holds no tests", folder.display());
     }
-    let node = install::node().args(["--test", "--test-reporter", "spec"]).args(&files).within(place::root());
+    // Two files at a time: a browser waits more than it works.
+    let node = install::node().args(["--test", "--test-concurrency=2", "--test-reporter", "spec"]);
+    let node = node.args(&files).within(place::root());
     match chromium {
         Some(path) => node.env("CHROMIUM", path).run(),
         None => node.run(),

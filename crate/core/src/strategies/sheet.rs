@@ -167,7 +167,7 @@ impl Sheet {
             4.0 * around * (along + 2.0 * self.turned + 8.0)
         };
         let mut deviation = asked.max(self.finest);
-        while triangles(deviation) > 60_000.0 && deviation < 0.5 {
+        while triangles(deviation) > 40_000.0 && deviation < 0.5 {
             deviation *= 2.0;
         }
         deviation
