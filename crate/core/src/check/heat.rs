@@ -26,7 +26,7 @@ pub(super) fn findings(subject: Subject<'_>, _: &mut Budget) -> Vec<Finding> {
 fn soft(subject: Subject<'_>) -> Option<Finding> {
     let (material, working) = (&subject.design.process.material, &subject.design.working);
     let heat = Heat::of(material)?;
-    let (limit, hottest) = (heat.limit.limit, working.fault_c.max(working.working_c));
+    let (limit, hottest) = (heat.limit.limit, working.hottest_c());
     let severity = if hottest > limit {
         Severity::Stop
     } else if hottest > heat.easy {

@@ -71,6 +71,13 @@ pub struct Loop {
     pub leak_test: Option<LeakReadings>,
 }
 
+impl Loop {
+    /// The warmest that the coolant gets, at work or in a fault, degrees C.
+    pub fn hottest_c(&self) -> f64 {
+        self.fault_c.max(self.working_c)
+    }
+}
+
 /// What was read at a leak test with air. Pressures are over the air's, kPa.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct LeakReadings {

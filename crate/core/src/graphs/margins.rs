@@ -38,7 +38,7 @@ fn row(label: String, used: f64, text: String) -> MarginRow {
 /// From where the tubes are fitted to the warmest that the material stands.
 fn heat(design: &Design) -> Option<MarginRow> {
     let (limit, working) = (Heat::of(&design.process.material)?.limit.limit, &design.working);
-    let (cold, hottest) = (working.cold_c, working.fault_c.max(working.working_c));
+    let (cold, hottest) = (working.cold_c, working.hottest_c());
     // A material that is soft in the room uses more than all of its limit.
     let used = if limit > cold { (hottest - cold) / (limit - cold) } else { 2.0 };
     Some(row("Heat".into(), used, format!("{} of {}", number(hottest, "°C"), number(limit, "°C"))))

@@ -93,7 +93,7 @@ impl Row {
         let stops = || found.all().filter(|finding| finding.severity == Severity::Stop);
         let made = Made::of(stages);
         let material = &design.process.material;
-        let hottest = design.working.fault_c.max(design.working.working_c);
+        let hottest = design.working.hottest_c();
         Self {
             outer_diameter: same(|run| run.tube.outer_diameter),
             bore: same(|run| run.tube.bore),
