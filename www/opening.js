@@ -2,9 +2,9 @@
 
 import { keepPrevious } from "./design/keep.js";
 import { blankDesign } from "./design/fresh.js";
-import { readDesignFile } from "./design/open.js";
+import { designOf } from "./design/open.js";
 import { isDesignShaped } from "./design/shape.js";
-import { wordsOf, wordsWithPlace } from "./words/errors.js";
+import { wordsWithPlace } from "./words/errors.js";
 
 /** @import { Design } from "./design/types.js" */
 /** @import { App } from "./app.js" */
@@ -31,7 +31,7 @@ export class Opening {
 
   /** @param {Design} design */
   async startDemo(design) {
-    await this.#openText(JSON.stringify(design), "The demo");
+    await this.#open(() => this.#app.link.ask("normalise", JSON.stringify(design)), "The demo");
   }
 
   /** @param {HTMLInputElement} input */
@@ -90,31 +90,23 @@ export class Opening {
 
   /** @param {File} file */
   async #openFile(file) {
-    try {
-      await this.#openText(await readDesignFile(file), `“${file.name}”`);
-    } catch (error) {
-      this.#refused(wordsOf(error));
-    }
+    await this.#open(() => designOf(file, this.#app.link), `“${file.name}”`);
   }
 
   /**
-   * @param {string} text
+   * @param {() => Promise<string>} read gives the design's canonical text
    * @param {string} what
    */
-  async #openText(text, what) {
+  async #open(read, what) {
     try {
-      const design = JSON.parse(await this.#app.link.ask("normalise", text));
+      const design = JSON.parse(await read());
       if (!isDesignShaped(design)) throw new Error("it has parts that this page does not know.");
       this.replace(design);
     } catch (error) {
-      this.#refused(`${what} was not opened: ${wordsWithPlace(error)}`);
+      closeMenu();
+      const words = `${what} was not opened: ${wordsWithPlace(error)} Your design is as it was.`;
+      this.#app.say("opening", { kind: "trouble", text: words });
     }
-  }
-
-  /** @param {string} words */
-  #refused(words) {
-    closeMenu();
-    this.#app.say("opening", { kind: "trouble", text: `${words} Your design is as it was.` });
   }
 }
 

@@ -2,6 +2,7 @@
 
 import { html, nothing } from "./vendor/lit-html.js";
 import { comparePanel } from "./compare/panel.js";
+import { ACCEPTED } from "./design/open.js";
 import { form } from "./form/sections.js";
 import { section } from "./form/section.js";
 import { isBlank } from "./form/sheet.js";
@@ -92,8 +93,8 @@ function header(app) {
       ${presets.demos.map((demo) => html`<button type="button" class="choice" @click=${() => opening.startDemo(demo.design)}>
         <b>Demo: ${demo.label}</b><span>${demo.about}</span></button>`)}
       <button type="button" class="choice" @click=${() => document.getElementById("open-file")?.click()}>
-        <b>A design file…</b><span>One that you saved before (.json). You can also drop it anywhere on the page.</span></button>
-      <input class="unseen" id="open-file" type="file" accept=".json,application/json" tabindex="-1" aria-label="Design file to open"
+        <b>A design file…</b><span>One that you saved before: the design (.json), or a 3MF file or archive that it went into. You can also drop it anywhere on the page.</span></button>
+      <input class="unseen" id="open-file" type="file" accept=${ACCEPTED} tabindex="-1" aria-label="Design file to open"
         @change=${(/** @type {Event} */ event) => opening.openFrom(/** @type {HTMLInputElement} */ (event.target))}>
     </div>
   </header>`;

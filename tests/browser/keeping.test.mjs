@@ -1,6 +1,7 @@
 // The work is kept: through a reload, half-typed, beside a damaged state, and when another design takes its place.
 
 import assert from "node:assert/strict";
+import { readFile } from "node:fs/promises";
 import { test } from "node:test";
 import { bench, keptDesign, settled } from "./bench.mjs";
 
@@ -144,5 +145,26 @@ test("a full store is said and does not stop the work", async () => {
     await settled(page);
     assert.match(await page.locator(".notices").innerText(), /not kept if you leave.*Save the design/s);
     assert.equal(await page.locator("#at-ports-0-at-0").inputValue(), "33");
+  });
+});
+
+test("a 3MF file and the archive of everything open again as the design", async () => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    await page.locator("#at-name").fill("From its own file");
+    await settled(page);
+    const before = await keptDesign(page);
+    for (const button of [/^3MF of /, /^All files in one/]) {
+      const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: button }).first().click()]);
+      const path = await download.path();
+      await page.getByRole("button", { name: "Start from…" }).click();
+      await page.getByRole("button", { name: /^A blank design/ }).click();
+      await settled(page);
+      assert.notDeepEqual(await keptDesign(page), before);
+      await page.locator("#open-file").setInputFiles({ name: download.suggestedFilename(), mimeType: "application/octet-stream", buffer: await readFile(path) });
+      await page.waitForFunction(() => document.getElementById("at-name").value === "From its own file");
+      await settled(page);
+      assert.deepEqual(await keptDesign(page), before);
+    }
   });
 });

@@ -20,7 +20,7 @@ const FILES = {
   "an empty file": ["", /empty/],
   "no JSON": ["solid tube\nendsolid", /JSON/],
   "half a JSON": ['{"format":"tubewright-design"', /ends too early/],
-  "not text": [Buffer.from([0xff, 0xfe, 0x00, 0x81, 0x9d]), /not a text file/],
+  "not text": [Buffer.from([0xff, 0xfe, 0x00, 0x81, 0x9d]), /neither text nor an archive/],
   "NaN": [JSON.stringify(design()).replace('"bend_radius":24', '"bend_radius":NaN'), /not opened/],
   "1e308": [JSON.stringify(design({ ports: [port("a", [1e308, 0, 0]), port("b", [1, 1, 1])] })), /1,000,000|million|from/],
   "1e999": [JSON.stringify(design()).replace('"bend_radius":24', '"bend_radius":1e999'), /not opened/],

@@ -86,11 +86,11 @@ def judge_run(folder, case, design, report, made):
     told = {f["code"] for f in report["findings"] if f["severity"] == "stop" and f["run"] == made["name"]}
     if gap < -made["deviation"] and not told & {"meets_itself", "meets_fitting"}:
         verdict.add("existence", [f"runs through itself by {-gap} mm, and no finding says so"])
-    judge_files(verdict, folder, made, skin, gap > made["deviation"])
+    judge_files(verdict, folder, case, made, skin, gap > made["deviation"])
     return verdict
 
 
-def judge_files(verdict, folder, made, skin, clear):
+def judge_files(verdict, folder, case, made, skin, clear):
     if not made.get("stl") or not made.get("3mf"):
         verdict.add("existence", ["made, but no file of it was written"])
         return
@@ -100,7 +100,14 @@ def judge_files(verdict, folder, made, skin, clear):
         corners, faces = solids.welded(triangles)
         rng = np.random.default_rng(zlib.crc32(made["stl"].encode()))
         judge_mesh(verdict, corners, faces, skin, made["deviation"], rng, clear)
-        judge_three_mf(verdict, (folder / made["3mf"]).read_bytes(), made["name"], triangles)
+        data = (folder / made["3mf"]).read_bytes()
+        judge_three_mf(verdict, data, made["name"], triangles)
+        canonical = (folder / case["canonical"]).read_text()
+        materials, texts = three_mf.told(data)
+        if set(materials.values()) != {json.loads(canonical)["process"]["material"]["name"]}:
+            verdict.add("3mf", [f"to be printed in {materials}"])
+        if texts != [canonical]:
+            verdict.add("3mf", [f"{len(texts)} attachments, not the design alone"])
 
 
 def judge_mesh(verdict, corners, faces, skin, allowed, rng, clear=True):

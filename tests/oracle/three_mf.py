@@ -50,6 +50,21 @@ def read(data):
     return meshes, faults
 
 
+def told(data):
+    """`({object name: what it is printed in}, [attached text])` of a 3MF file's bytes."""
+    model = wrapper().CreateModel()
+    reader = model.QueryReader("3mf")
+    reader.AddRelationToRead("urn:tubewright:design")
+    reader.ReadFromBuffer(data)
+    materials, objects = {}, model.GetMeshObjects()
+    while objects.MoveNext():
+        mesh = objects.GetCurrentMeshObject()
+        group, index, has = mesh.GetObjectLevelProperty()
+        materials[mesh.GetName()] = model.GetBaseMaterialGroupByID(group).GetName(index) if has else None
+    texts = [bytes(model.GetAttachment(i).WriteToBuffer()).decode() for i in range(model.GetAttachmentCount())]
+    return materials, texts
+
+
 def write(meshes, unit="millimeter"):
     """Bytes of a least 3MF file with the named meshes, for the controls: every coordinate in full."""
     core = "http://schemas.microsoft.com/3dmanufacturing/core/2015/02"

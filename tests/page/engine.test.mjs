@@ -48,6 +48,15 @@ test("a file comes as bytes, with a name for it", () => {
   assert.match(engine.fileName(desk, request), /\.stl$/);
 });
 
+test("a file that bears the design opens again as it", () => {
+  const text = engine.normalise(desk);
+  for (const kind of ["3mf", "all", "design"]) {
+    assert.equal(engine.designIn(engine.exportFile(desk, JSON.stringify({ kind, deviation: 0.2 }))), text, kind);
+  }
+  assert.throws(() => engine.designIn(new Uint8Array([80, 75, 3, 4])), (error) => error.path === "" && /damaged/.test(error.message));
+  assert.throws(() => engine.designIn(new Uint8Array()), /empty/);
+});
+
 test("a refusal names the place and says what would work", () => {
   const cases = [
     ["", ""],

@@ -1,6 +1,6 @@
 // Another design held beside this one: read from a file, never opened in its place.
 
-import { readDesignFile } from "../design/open.js";
+import { designOf } from "../design/open.js";
 import { wordsOf, wordsWithPlace } from "../words/errors.js";
 
 /** @import { App } from "../app.js" */
@@ -62,7 +62,7 @@ export class Comparing {
   /** @param {File} file */
   async #open(file) {
     try {
-      const text = await this.#app.link.ask("normalise", await readDesignFile(file));
+      const text = await designOf(file, this.#app.link);
       [this.#text, this.name, this.difference, this.trouble] = [text, file.name, undefined, ""];
       await this.refresh();
       this.#app.say("compare", undefined);

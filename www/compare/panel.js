@@ -1,6 +1,7 @@
 // The panel that tells what sets another design and this one apart.
 
 import { html, nothing } from "../vendor/lit-html.js";
+import { ACCEPTED } from "../design/open.js";
 import { fixed } from "../words/numbers.js";
 import { changeWords, length, offset, signed, stationWords } from "./told.js";
 
@@ -20,7 +21,7 @@ export function comparePanel(sheet, comparing) {
       ? html`<p class="about">Hold a saved design beside this one: a friend's of the same case, or your own from last week. Your design stays as it is.</p>`
       : html`<p class="about">From <b dir="auto">${name}</b> to the design here.</p>`}
     <div class="adder">
-      <input hidden id="compare-file" type="file" accept=".json,application/json" aria-label="Design file to compare with"
+      <input hidden id="compare-file" type="file" accept=${ACCEPTED} aria-label="Design file to compare with"
         @change=${(/** @type {Event} */ event) => comparing.openFrom(/** @type {HTMLInputElement} */ (event.target))}>
       <button type="button" id="compare-choose" @click=${() => document.getElementById("compare-file")?.click()}>${name === "" ? "Compare with a design file…" : "Another file…"}</button>
       ${difference && difference.ports.some((port) => port.by_mm !== null && port.was === null)

@@ -99,7 +99,7 @@ export class EngineLink {
   /**
    * Asks for one thing: a file, its name, a design written out, a fix applied.
    * @param {Call["call"]} call
-   * @param {string[]} args
+   * @param {(string | Uint8Array)[]} args
    * @returns {Promise<any>} rejected with `Refused` where the engine refuses
    */
   ask(call, ...args) {

@@ -97,7 +97,7 @@
 
 /** @typedef {{ kind: "start", module: WebAssembly.Module }} Start */
 /** @typedef {{ kind: "design", edition: number, text: string, deviation: number }} DesignJob */
-/** @typedef {{ kind: "call", id: number, call: "normalise" | "apply" | "edit" | "difference" | "variants" | "exportFile" | "fileName", args: string[] }} Call */
+/** @typedef {{ kind: "call", id: number, call: "normalise" | "designIn" | "apply" | "edit" | "difference" | "variants" | "exportFile" | "fileName", args: (string | Uint8Array)[] }} Call */
 /** @typedef {Start | DesignJob | Call} Question */
 
 /**

@@ -146,11 +146,11 @@ function fingerprint(array) {
 function answered({ id, call, args }) {
   try {
     const calls = {
-      normalise: engine.normalise, apply: engine.apply, edit: engine.edit, difference: engine.difference,
+      normalise: engine.normalise, designIn: engine.designIn, apply: engine.apply, edit: engine.edit, difference: engine.difference,
       variants: engine.variants,
       exportFile: engine.exportFile, fileName: engine.fileName,
     };
-    const run = /** @type {(...given: string[]) => string | Uint8Array} */ (calls[call]);
+    const run = /** @type {(...given: (string | Uint8Array)[]) => string | Uint8Array} */ (calls[call]);
     return { kind: "result", id, value: run(...args) };
   } catch (error) {
     if (!isRefusal(error)) post({ kind: "crash", edition: -1, message: wordsOf(error) });

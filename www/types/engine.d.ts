@@ -3,6 +3,7 @@
 export default function init(options: { module_or_path: WebAssembly.Module | BufferSource | string | URL }): Promise<unknown>;
 
 export function normalise(text: string): string;
+export function designIn(bytes: Uint8Array): string;
 export function problems(text: string): string;
 export function report(text: string): string;
 export function scene(text: string): string;

@@ -18,6 +18,7 @@ pub mod heat;
 pub mod layout;
 pub mod leak;
 pub mod mesh;
+pub mod opened;
 pub mod origin;
 pub mod out_of_range;
 pub mod plot;

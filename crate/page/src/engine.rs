@@ -3,7 +3,7 @@
 //! A refused call throws an `Error` with a plain `message` and, as `path`, a JSON Pointer (RFC 6901) to what was wrong.
 //! A thrown `Error` without `path` means that the engine itself gave way: its instance must be replaced by a new one.
 
-use js_sys::{Error, Float32Array, JsString, Object, Reflect, Uint32Array};
+use js_sys::{Error, Float32Array, JsString, Object, Reflect, Uint8Array, Uint32Array};
 use serde_json::json;
 use tubewright_core::design::{LONGEST_TEXT, Refusal, too_long};
 use tubewright_core::engine;
@@ -21,6 +21,21 @@ extern "C" {
 pub fn normalise(text: Text) -> Result<String, Error> {
     read(&text).and_then(|text| engine::normalise(&text)).map_err(thrown)
 }
+
+/// The design in a file's bytes, as canonical JSON text: a saved design, a 3MF file of it, the archive of everything.
+#[wasm_bindgen(js_name = designIn)]
+pub fn design_in(bytes: &Uint8Array) -> Result<String, Error> {
+    // A huge file is refused before it is copied, for memory never shrinks again.
+    if bytes.length() > LARGEST_FILE {
+        let message =
+            format!("The file has more than {} MB; one with a design is far smaller.", LARGEST_FILE / 1_000_000);
+        return Err(thrown(Refusal::at("", message)));
+    }
+    engine::design_in(&bytes.to_vec()).map_err(thrown)
+}
+
+/// Largest file that is looked into for a design, bytes: an archive of hundreds of fine tubes is smaller.
+const LARGEST_FILE: u32 = 400_000_000;
 
 /// Everything that makes the text no design: a JSON list of `{ "path", "message" }`, empty for a design.
 #[wasm_bindgen]

@@ -6,7 +6,7 @@ use super::plots::{USUAL_WIDTH, plot, width};
 use super::stages::{Stages, checked_deviation};
 use crate::design::wording::quoted;
 use crate::design::{Refusal, canonical};
-use crate::export::{self, Feed, Kind, Meta, NamedMesh, Paper, ToldRun};
+use crate::export::{self, DesignTold, Feed, Kind, NamedMesh, Paper, ToldRun};
 use crate::mesh::{Mesh, is_solid};
 use crate::quantity::USUAL_DEVIATION;
 use crate::tube::Profile;
@@ -35,13 +35,15 @@ pub fn export_file(text: &str, request: &str) -> Result<Vec<u8>, Refusal> {
     let stages = Stages::of(text)?;
     let request = Request::read(request, &stages)?;
     let design = &stages.design;
+    let text = canonical(design);
+    let told_design = DesignTold { title: title(&stages), text: &text, material: &design.process.material.name };
     match (request.kind, request.run) {
-        (Kind::Design, _) => Ok(canonical(design).into_bytes()),
+        (Kind::Design, _) => Ok(text.into_bytes()),
         (Kind::Stl, Some(run)) => Ok(export::stl(&solid(&stages, run, request.deviation)?, &design.runs[run].name)),
         (Kind::ThreeMf, Some(run)) => {
             let mesh = solid(&stages, run, request.deviation)?;
             let name = &design.runs[run].name;
-            Ok(export::three_mf(&[NamedMesh { name, mesh: &mesh }], &Meta { title: name }))
+            Ok(export::three_mf(&[NamedMesh { name, mesh: &mesh }], &told_design.meta(name)))
         }
         (Kind::BendTable, Some(run)) => told(&stages, run, |told| export::bend_csv(told, request.feed)),
         (Kind::Points, Some(run)) => told(&stages, run, export::points_csv),
@@ -49,14 +51,14 @@ pub fn export_file(text: &str, request: &str) -> Result<Vec<u8>, Refusal> {
         (kind, _) if kind.is_plot() => plot(&stages, kind, request.width),
         (_, None) if request.kind != Kind::All => {
             let meshes = all_meshes(&stages, request.deviation)?;
-            Ok(export::three_mf(&named(&stages, &meshes), &Meta { title: title(&stages) }))
+            Ok(export::three_mf(&named(&stages, &meshes), &told_design.meta(told_design.title)))
         }
         _ => {
             let meshes = all_meshes(&stages, request.deviation)?;
             let papers = meshes.iter().map(|(run, _)| papers(&stages, *run)).collect::<Result<Vec<_>, _>>()?;
             let drawn = Kind::PLOTS.iter().filter_map(|kind| Some((*kind, plot(&stages, *kind, USUAL_WIDTH).ok()?)));
             let plots: Vec<Paper> = drawn.collect();
-            Ok(export::zip(title(&stages), &canonical(design), &named(&stages, &meshes), &papers, &plots))
+            Ok(export::zip(&told_design, &named(&stages, &meshes), &papers, &plots))
         }
     }
 }

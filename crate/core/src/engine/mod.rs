@@ -12,7 +12,7 @@ pub use vocabulary::vocabulary;
 
 use crate::design::{self, LONGEST_TEXT, Refusal};
 use crate::mesh::Mesh;
-use crate::{edit, presets as shipped, report, variants};
+use crate::{edit, opened, presets as shipped, report, variants};
 
 /// The same design as canonical JSON text: defaults filled in, keys in order.
 ///
@@ -20,6 +20,15 @@ use crate::{edit, presets as shipped, report, variants};
 /// The first thing that makes the text no design.
 pub fn normalise(text: &str) -> Result<String, Refusal> {
     fits(design::canonical(&design::parse(text)?))
+}
+
+/// The design in a file, as canonical JSON text: a saved design, a 3MF file that bears its design, the archive of
+/// everything.
+///
+/// # Errors
+/// A file that holds no design; the first thing that makes its text none.
+pub fn design_in(bytes: &[u8]) -> Result<String, Refusal> {
+    normalise(&opened::design_text(bytes)?)
 }
 
 /// Everything that makes the text no design, as a JSON list of `{ "path", "message" }`; `[]` for a design.

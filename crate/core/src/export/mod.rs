@@ -19,14 +19,14 @@ mod subject;
 mod three_mf;
 
 pub use bend_csv::{Feed, bend_csv};
-pub use bundle::{Paper, zip};
+pub use bundle::{DesignTold, Paper, zip};
 pub use drawing::drawing;
 pub use file_stem::{file_stem, unique_stems};
 pub use kind::Kind;
 pub use points_csv::points_csv;
 pub use stl::stl;
 pub use subject::ToldRun;
-pub use three_mf::{Meta, three_mf};
+pub use three_mf::{DESIGN_PART, Meta, three_mf};
 
 use crate::mesh::Mesh;
 

@@ -3,7 +3,7 @@
 use super::{APPLICATION, Meta, NamedMesh};
 use crate::mesh::Mesh;
 
-/// The model part: unit, title, one object and one build item a run. Coordinates are the shortest decimals that read
+/// The model part: unit, title, the material, one object and one build item a run. Coordinates are the shortest decimals that read
 /// back as the same `f32`. Source: 3MF Core Specification 1.2.3, chapters 3 and 4.
 pub(super) fn model_xml(runs: &[NamedMesh<'_>], meta: &Meta<'_>) -> Vec<u8> {
     let size = runs.iter().map(|run| VERTEX * run.mesh.positions.len() + TRIANGLE * run.mesh.indices.len());
@@ -13,13 +13,21 @@ pub(super) fn model_xml(runs: &[NamedMesh<'_>], meta: &Meta<'_>) -> Vec<u8> {
         text.put("<metadata name=\"Title\">").put_words(meta.title).put("</metadata>\n");
     }
     text.put("<metadata name=\"Application\">").put(APPLICATION).put("</metadata>\n<resources>\n");
-    for (run, id) in runs.iter().zip(1..) {
-        text.put("<object id=\"").put_whole(id).put("\" type=\"model\" name=\"").put_words(run.name).put("\">");
+    if let Some(material) = meta.material {
+        text.put("<basematerials id=\"").put_whole(MATERIALS).put("\"><base name=\"").put_words(material);
+        text.put("\" displaycolor=\"").put(COLOUR).put("\"/></basematerials>\n");
+    }
+    for (run, id) in runs.iter().zip(FIRST_OBJECT..) {
+        text.put("<object id=\"").put_whole(id).put("\" type=\"model\" name=\"").put_words(run.name);
+        if meta.material.is_some() {
+            text.put("\" pid=\"").put_whole(MATERIALS).put("\" pindex=\"0");
+        }
+        text.put("\">");
         text.put_mesh(run.mesh).put("</object>\n");
     }
     text.put("</resources>\n<build>\n");
     let shift = shift_to_positive(runs);
-    for (_, id) in runs.iter().zip(1..) {
+    for (_, id) in runs.iter().zip(FIRST_OBJECT..) {
         text.put("<item objectid=\"").put_whole(id);
         if shift != [0.0; 3] {
             text.put("\" transform=\"1 0 0 0 1 0 0 0 1");
@@ -36,6 +44,12 @@ pub(super) fn model_xml(runs: &[NamedMesh<'_>], meta: &Meta<'_>) -> Vec<u8> {
 const HEAD: &str = r#"<?xml version="1.0" encoding="UTF-8"?>
 <model unit="millimeter" xml:lang="und" xmlns="http://schemas.microsoft.com/3dmanufacturing/core/2015/02">
 "#;
+
+/// Numbers of the list of materials and of the first object: no two resources of a model share one.
+const MATERIALS: u32 = 1;
+const FIRST_OBJECT: u32 = 2;
+/// How a viewer shows the material, sRGB: it says nothing of the material's own colour.
+const COLOUR: &str = "#B9784AFF";
 
 /// Bytes of text a coordinate and an index usually take, to ask for memory once.
 const VERTEX: usize = 18;
