@@ -38,7 +38,11 @@ const material = object({
   expansion_um_per_m_k: known, water_uptake_percent: known, across_layers: known, tight_from_mm: known,
   roughness_um: known, price_per_l: known, cautions: perhaps(text), source: perhaps(text),
 });
-const printer = object({ name: text, build_volume: point, least_wall: typed, tolerance: known, source: perhaps(text) });
+const printer = object({
+  name: text, build_volume: point, least_wall: typed, tolerance: known, margin: perhaps(typed), layer_mm: known, spot_mm: known,
+  overhang_deg: known, bore_deg: known, bridge_mm: known, seconds_per_layer: known, most_triangles: known, most_mb: known,
+  source: perhaps(text),
+});
 const coolant = object({
   name: text, density_g_per_cm3: typed, base: perhaps(either(text, nothing)), glycol_percent: perhaps(typed),
   viscosity_mpa_s: known, source: perhaps(text),
@@ -73,6 +77,7 @@ const run = object({
   name: text, from: text, to: text, tube: object({ outer_diameter: typed, bore: typed }), bend_radius: typed,
   fit_bends: perhaps(flag), route: listOf(station), dress: perhaps(either(nothing, dress)),
   ends: object({ chamfer_deg: typed, chamfer_length: typed, edge_break: typed, trim: typed, seat_mark: flag }),
+  stance: perhaps(either(nothing, object({ up: point, turn_deg: perhaps(typed) }))),
 });
 const keepOut = either(
   object({ name: text, box: object({ min: point, max: point }) }),

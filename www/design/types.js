@@ -30,8 +30,10 @@
  */
 /**
  * @typedef {{ name: string, from: string, to: string, tube: TubeSize, bend_radius: Typed,
- *   fit_bends?: boolean, route: Station[], dress?: Dress | null, ends: Ends }} Run
+ *   fit_bends?: boolean, route: Station[], dress?: Dress | null, ends: Ends,
+ *   stance?: Stance | null }} Run
  */
+/** @typedef {{ up: Point, turn_deg?: Typed }} Stance how a tube stands on the printer's plate */
 /** @typedef {{ name: string, box: { min: Point, max: Point } }} BoxKeepOut */
 /** @typedef {{ name: string, cylinder: { from: Point, to: Point, radius: Typed } }} CylinderKeepOut */
 /** @typedef {BoxKeepOut | CylinderKeepOut} KeepOut */
@@ -43,7 +45,11 @@
  *   roughness_um?: Known, price_per_l?: Known, cautions?: string, source?: string }} Material
  */
 /** @typedef {{ warm: Typed, lasting: Typed, safety: Typed }} Factors what strength is lessened by */
-/** @typedef {{ name: string, build_volume: Point, least_wall: Typed, tolerance?: Known, source?: string }} Printer */
+/**
+ * @typedef {{ name: string, build_volume: Point, least_wall: Typed, tolerance?: Known, margin?: Typed, layer_mm?: Known,
+ *   spot_mm?: Known, overhang_deg?: Known, bore_deg?: Known, bridge_mm?: Known, seconds_per_layer?: Known,
+ *   most_triangles?: Known, most_mb?: Known, source?: string }} Printer
+ */
 /**
  * @typedef {{ name: string, density_g_per_cm3: Typed, base?: string | null, glycol_percent?: Typed,
  *   viscosity_mpa_s?: Known, source?: string }} Coolant

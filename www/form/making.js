@@ -25,9 +25,23 @@ export function makingSection(sheet) {
     ${stuff(sheet, "/process/printer", printers, {
       main: ["build_volume", "least_wall", "tolerance"],
       figures: (place) => html`${pointGroup(sheet, `${place}/build_volume`)}
-        ${row(sheet, [numberField(sheet, `${place}/least_wall`), numberField(sheet, `${place}/tolerance`, { unknown: true })], "two")}`,
+        ${row(sheet, [numberField(sheet, `${place}/least_wall`), numberField(sheet, `${place}/tolerance`, { unknown: true })], "two")}
+        ${printerFigures(sheet, place)}`,
     })}`;
   return section("making", "Making", "What the tubes are printed in and on. The shipped figures are cautious ones of a class: put in those of the sheet that came with yours.", body);
+}
+
+/**
+ * What a printer needs of the way that a tube stands in it.
+ * @param {Sheet} sheet
+ * @param {string} place
+ */
+function printerFigures(sheet, place) {
+  const known = (/** @type {string} */ key) => numberField(sheet, `${place}/${key}`, { unknown: true });
+  return html`${row(sheet, [numberField(sheet, `${place}/margin`, { optional: true }), known("bridge_mm")], "two")}
+    ${row(sheet, [known("overhang_deg"), known("bore_deg")], "two")}
+    ${row(sheet, [known("layer_mm"), known("spot_mm"), known("seconds_per_layer")], "three")}
+    ${row(sheet, [known("most_triangles"), known("most_mb")], "two")}`;
 }
 
 /** @param {Sheet} sheet */

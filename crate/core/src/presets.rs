@@ -58,12 +58,21 @@ pub fn coolants() -> Vec<Coolant> {
 pub fn printers() -> Vec<Printer> {
     let rows: Vec<Machine> = rows(PRINTERS);
     rows.into_iter()
-        .map(|Machine { name, build_volume, least_wall, tolerance, source }| Printer {
-            name,
-            build_volume,
-            least_wall,
-            tolerance,
-            source,
+        .map(|row| Printer {
+            name: row.name,
+            build_volume: row.build_volume,
+            least_wall: row.least_wall,
+            tolerance: row.tolerance,
+            margin: row.margin,
+            layer_mm: row.layer_mm,
+            spot_mm: row.spot_mm,
+            overhang_deg: row.overhang_deg,
+            bore_deg: row.bore_deg,
+            bridge_mm: row.bridge_mm,
+            seconds_per_layer: row.seconds_per_layer,
+            most_triangles: row.most_triangles,
+            most_mb: row.most_mb,
+            source: row.source,
         })
         .collect()
 }
@@ -147,6 +156,15 @@ struct Machine {
     build_volume: [f64; 3],
     least_wall: f64,
     tolerance: Option<f64>,
+    margin: f64,
+    layer_mm: Option<f64>,
+    spot_mm: Option<f64>,
+    overhang_deg: Option<f64>,
+    bore_deg: Option<f64>,
+    bridge_mm: Option<f64>,
+    seconds_per_layer: Option<f64>,
+    most_triangles: Option<f64>,
+    most_mb: Option<f64>,
     source: String,
 }
 

@@ -532,3 +532,35 @@ fn a_text_full_of_faults_is_answered_with_a_bounded_list() {
     let bad = with("/runs/0/route", Value::from(vec![json!({"corner": ["", "", ""]}); 2_000]));
     assert_eq!(problems(&bad).len(), 200);
 }
+
+#[test]
+fn stances_and_printer_figures() {
+    let stance = |value: Value| with("/runs/0/stance", value);
+    refused(&stance(json!({"up": [0, 0, 0]})), "/runs/0/stance/up", &["points nowhere", "[0, 0, 1]"]);
+    refused(&stance(json!({"up": [0, 0]})), "/runs/0/stance/up", &["three numbers", "there are 2"]);
+    refused(&stance(json!({})), "/runs/0/stance/up", &["Up is missing"]);
+    refused(
+        &stance(json!({"up": [0, 0, 1], "turn_deg": 361})),
+        "/runs/0/stance/turn_deg",
+        &["Turn: 361", "out of range"],
+    );
+    refused(&stance(json!({"up": [0, 0, 1], "lift": 3})), "/runs/0/stance/lift", &["lift"]);
+    refused(&stance(json!(true)), "/runs/0/stance", &["stance"]);
+    for whole in [json!(null), json!({"up": [0, 0, -2.5]}), json!({"up": [1, 1, 1], "turn_deg": -90})] {
+        assert_eq!(problems(&stance(whole)), []);
+    }
+    let printer = |key: &str, value: Value| {
+        let mut printer = json!({"name": "p", "build_volume": [100, 100, 100], "least_wall": 1});
+        printer[key] = value;
+        with("/process/printer", printer)
+    };
+    let keys = [("margin", -1.0), ("layer_mm", 0.0), ("spot_mm", 0.0), ("overhang_deg", 91.0), ("bore_deg", -1.0)];
+    let more = [("bridge_mm", -1.0), ("seconds_per_layer", 0.0), ("most_triangles", 999.0), ("most_mb", 0.5)];
+    for (key, bad) in keys.into_iter().chain(more) {
+        refused(&printer(key, json!(bad)), &format!("/process/printer/{key}"), &["out of range"]);
+        // Every figure but the margin may be not known.
+        assert_eq!(problems(&printer(key, json!(null))).is_empty(), key != "margin", "{key}");
+    }
+    let whole = parse(&printer("overhang_deg", json!(40))).unwrap().process.printer;
+    assert_eq!((whole.margin, whole.overhang_deg, whole.bore_deg), (5.0, Some(40.0), None));
+}

@@ -96,6 +96,13 @@ fn run(w: &mut Writer, run: &Run) {
             None => w.null("dress"),
         }
         ends(w.key("ends"), &run.ends);
+        match &run.stance {
+            Some(stance) => w.key("stance").object(|w| {
+                w.point("up", &stance.up);
+                w.number("turn_deg", stance.turn_deg);
+            }),
+            None => w.null("stance"),
+        }
     });
 }
 
@@ -221,6 +228,15 @@ fn printer(w: &mut Writer, printer: &Printer) {
         w.point("build_volume", &printer.build_volume);
         w.number("least_wall", printer.least_wall);
         w.known("tolerance", printer.tolerance);
+        w.number("margin", printer.margin);
+        w.known("layer_mm", printer.layer_mm);
+        w.known("spot_mm", printer.spot_mm);
+        w.known("overhang_deg", printer.overhang_deg);
+        w.known("bore_deg", printer.bore_deg);
+        w.known("bridge_mm", printer.bridge_mm);
+        w.known("seconds_per_layer", printer.seconds_per_layer);
+        w.known("most_triangles", printer.most_triangles);
+        w.known("most_mb", printer.most_mb);
         w.text("source", &printer.source);
     });
 }

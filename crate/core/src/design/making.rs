@@ -85,6 +85,25 @@ pub struct Printer {
     pub least_wall: f64,
     /// How far a printed diameter is off, plus or minus mm; none where it is not known.
     pub tolerance: Option<f64>,
+    /// Kept free along each side of the build volume, mm.
+    pub margin: f64,
+    /// Height of a layer, mm.
+    pub layer_mm: Option<f64>,
+    /// Its pixel, its laser's spot or its nozzle, mm.
+    pub spot_mm: Option<f64>,
+    /// Least angle from level, degrees, of a skin that faces the plate and needs no support; none where it needs none at
+    /// any angle, or where that is not known.
+    pub overhang_deg: Option<f64>,
+    /// Least angle of a bore's axis from level, degrees, at which the bore needs no support inside; none as above.
+    pub bore_deg: Option<f64>,
+    /// Longest gap that is printed over without support, mm.
+    pub bridge_mm: Option<f64>,
+    /// Time for one layer, seconds.
+    pub seconds_per_layer: Option<f64>,
+    /// Most triangles that a file may have.
+    pub most_triangles: Option<f64>,
+    /// Most that a file may hold, MB of a million bytes.
+    pub most_mb: Option<f64>,
     /// Where the figures come from.
     pub source: String,
 }

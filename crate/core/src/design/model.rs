@@ -120,6 +120,18 @@ pub struct Run {
     pub dress: Option<Dress>,
     /// How the tube's ends are finished.
     pub ends: Ends,
+    /// How it stands on the printer's plate; none for the best that is found.
+    pub stance: Option<Stance>,
+}
+
+/// How a tube stands on the printer's plate, as the builder chose it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Stance {
+    /// Direction in the datum that points away from the plate, as typed: any length above zero.
+    pub up: [f64; 3],
+    /// How far it is turned on the plate, degrees, by the right-hand rule about `up`; at 0 the reference perpendicular of
+    /// `up` lies along the plate's x, see [`crate::layout::reference_perpendicular`].
+    pub turn_deg: f64,
 }
 
 /// Diameters of a tube.

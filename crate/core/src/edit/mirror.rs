@@ -54,6 +54,8 @@ pub fn mirrored(design: &Design, run: usize, plane: Plane) -> Result<Design, Ref
             .dress
             .as_ref()
             .map(|dress| Dress { twist_deg_per_mm: 0.0 - dress.twist_deg_per_mm, ..dress.clone() }),
+        // The other hand's shape stands in its own way.
+        stance: None,
         ..run_before.clone()
     };
     after.runs.insert(run + 1, twin);

@@ -9,6 +9,23 @@ use super::material;
 use crate::presets;
 use crate::quantity::{self as q, Kind, Quantity};
 
+const PRINTER_KEYS: &[&str] = &[
+    "name",
+    "build_volume",
+    "least_wall",
+    "tolerance",
+    "margin",
+    "layer_mm",
+    "spot_mm",
+    "overhang_deg",
+    "bore_deg",
+    "bridge_mm",
+    "seconds_per_layer",
+    "most_triangles",
+    "most_mb",
+    "source",
+];
+
 /// The design's `process`.
 pub(super) fn read(reader: &mut Reader, design: &Keys<'_, '_>) -> Option<Process> {
     let place = design.place.key("process");
@@ -75,17 +92,35 @@ pub(super) fn preset_or_own<T>(
 }
 
 fn printer(reader: &mut Reader, node: &Node, place: &Place<'_>) -> Option<Printer> {
-    let keys = reader.keys(node, place, "A printer", &["name", "build_volume", "least_wall", "tolerance", "source"])?;
+    let keys = reader.keys(node, place, "A printer", PRINTER_KEYS)?;
     let name = reader.text(&keys, &q::PRINTER_NAME);
     let build_volume = reader.point(&keys, "build_volume", &q::BUILD_VOLUME);
     let least_wall = reader.number(&keys, &q::LEAST_WALL);
     let tolerance = reader.known_number(&keys, &q::PRINTER_TOLERANCE);
+    let margin = reader.number(&keys, &q::PRINTER_MARGIN);
+    let layer_mm = reader.known_number(&keys, &q::LAYER);
+    let spot_mm = reader.known_number(&keys, &q::SPOT);
+    let overhang_deg = reader.known_number(&keys, &q::OVERHANG);
+    let bore_deg = reader.known_number(&keys, &q::BORE_ANGLE);
+    let bridge_mm = reader.known_number(&keys, &q::BRIDGE);
+    let seconds_per_layer = reader.known_number(&keys, &q::LAYER_TIME);
+    let most_triangles = reader.known_number(&keys, &q::MOST_TRIANGLES);
+    let most_mb = reader.known_number(&keys, &q::MOST_FILE);
     let source = reader.text(&keys, &q::PRINTER_SOURCE);
     Some(Printer {
         name: name?,
         build_volume: build_volume?,
         least_wall: least_wall?,
         tolerance: tolerance?,
+        margin: margin?,
+        layer_mm: layer_mm?,
+        spot_mm: spot_mm?,
+        overhang_deg: overhang_deg?,
+        bore_deg: bore_deg?,
+        bridge_mm: bridge_mm?,
+        seconds_per_layer: seconds_per_layer?,
+        most_triangles: most_triangles?,
+        most_mb: most_mb?,
         source: source?,
     })
 }

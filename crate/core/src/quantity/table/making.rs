@@ -104,6 +104,42 @@ rows! {
     PRINTER_TOLERANCE = number("/process/printer/tolerance", "Tolerance", "mm",
         "How far a printed diameter may be off, plus or minus; print a ring and measure it.")
         .from(0.0).to(10.0).step(0.01, 0.15);
+    /// Free room along the sides of the build volume.
+    PRINTER_MARGIN = number("/process/printer/margin", "Margin", "mm",
+        "Kept free along each side of the build volume, and under the part for its supports; 5 is common practice.")
+        .from(0.0).to(1_000.0).step(0.5, 5.0).or(5.0);
+    /// Height of a layer.
+    LAYER = number("/process/printer/layer_mm", "Layer height", "mm",
+        "How thick a layer is: resin 0.025 to 0.1, powder 0.08 to 0.12, filament 0.08 to 0.3.")
+        .above(0.0).to(10.0).step(0.01, 0.05);
+    /// Finest thing that is drawn.
+    SPOT = number("/process/printer/spot_mm", "Pixel, spot or nozzle", "mm",
+        "The width that it draws with: a screen's pixel, a laser's spot, the nozzle.")
+        .above(0.0).to(10.0).step(0.01, 0.05);
+    /// Overhang that needs no support.
+    OVERHANG = number("/process/printer/overhang_deg", "Overhang from", "°",
+        "Least angle from level of a skin that faces the plate and needs no support: resin 19, filament 45; empty for powder.")
+        .from(0.0).to(90.0).step(1.0, 19.0);
+    /// Bore that needs no support.
+    BORE_ANGLE = number("/process/printer/bore_deg", "Bore from", "°",
+        "Least angle from level of a bore that is printed without support inside: 30 for resin is common practice.")
+        .from(0.0).to(90.0).step(1.0, 30.0);
+    /// Gap that is printed over.
+    BRIDGE = number("/process/printer/bridge_mm", "Longest bridge", "mm",
+        "The longest gap that it prints over without support.")
+        .from(0.0).to(1_000.0).step(1.0, 21.0);
+    /// Time for one layer.
+    LAYER_TIME = number("/process/printer/seconds_per_layer", "Time a layer", "s",
+        "Exposure and lift together; look it up in the settings of your last print.")
+        .above(0.0).to(100_000.0).step(0.5, 8.0);
+    /// Most triangles of a file.
+    MOST_TRIANGLES = number("/process/printer/most_triangles", "Most triangles", "",
+        "How many triangles a file may have before the printer or the service is slow or refuses it.")
+        .from(1_000.0).to(1e9).step(100_000.0, 1_000_000.0);
+    /// Largest file.
+    MOST_FILE = number("/process/printer/most_mb", "Largest file", "MB",
+        "The largest file that the service takes.")
+        .from(1.0).to(100_000.0).step(10.0, 100.0);
     /// Source of the figures of an own printer.
     PRINTER_SOURCE = text("/process/printer/source", "Source", (0, 2_000), Some(""),
         "Where the figures come from.");

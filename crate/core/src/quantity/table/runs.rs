@@ -55,6 +55,18 @@ rows! {
         "How far the lobes turn about the tube for each millimetre along it; 0 runs straight.")
         .from(-45.0).to(45.0).step(0.5, 2.0).or(0.0);
 
+    /// How a run stands on the plate.
+    STANCE = group("/runs/*/stance", "Stance on the plate",
+        "How the tube stands on the printer's plate; left out, the best that is found.");
+    /// Which way is away from the plate.
+    STANCE_UP = number("/runs/*/stance/up/*", "Up", "",
+        "The direction in your axes that points away from the plate when the tube is printed.")
+        .from(-1e6).to(1e6).step(0.1, 1.0);
+    /// Turn on the plate.
+    STANCE_TURN = number("/runs/*/stance/turn_deg", "Turn", "°",
+        "How far the tube is turned on the plate, seen from above against the clock.")
+        .from(-360.0).to(360.0).step(1.0, 0.0).or(0.0);
+
     /// Angle of the lead-in chamfer.
     CHAMFER_ANGLE = number("/runs/*/ends/chamfer_deg", "Chamfer angle", "°",
         "Angle between the chamfer and the tube's axis; 15 to 20 lets the end slide past the O-ring.")
