@@ -95,9 +95,25 @@
  *   findings: { stop: number, care: number, note: number }, patch: PatchStep[] }} Variant
  */
 
+/** @typedef {{ from_mm: number, to_mm: number, at_mm: Xyz, depth_mm: number, volume_mm3: number }} Pocket */
+/**
+ * A way to stand on the plate; what the printer says nothing about is null.
+ * @typedef {{ up: Xyz, turn_deg: number, lift_mm: number, fits: boolean, slack_mm: number, box_mm: { min: Xyz, max: Xyz },
+ *   height_mm: number, layers: number | null, hours: number | null, cups: Pocket[], cups_mm3: number, pools: Pocket[],
+ *   pools_mm3: number, flat_mm: number, flats: { from_mm: number, to_mm: number, flattest_deg: number }[],
+ *   support_mm2: number, bands_mm: [number, number], foot: [boolean, boolean],
+ *   cost: { fit: number, cups: number, bore: number, bands: number, supports: number, foot: number, height: number,
+ *     pools: number, total: number },
+ *   why: ("size" | "cup" | "bore" | "band" | "support" | "foot" | "pool")[], path: { s_mm: number, at_mm: Xyz }[] }} Stance
+ */
+/**
+ * @typedef {{ run: string, length_mm: number, outer_diameter: number, bore: number, way: string | null, volume_mm: Xyz,
+ *   room_mm: Xyz, overhang_deg: number | null, bore_deg: number | null, stances: Stance[], own: Stance | null }} Stances
+ */
+
 /** @typedef {{ kind: "start", module: WebAssembly.Module }} Start */
 /** @typedef {{ kind: "design", edition: number, text: string, deviation: number }} DesignJob */
-/** @typedef {{ kind: "call", id: number, call: "normalise" | "designIn" | "apply" | "edit" | "difference" | "variants" | "exportFile" | "fileName", args: (string | Uint8Array)[] }} Call */
+/** @typedef {{ kind: "call", id: number, call: "normalise" | "designIn" | "apply" | "edit" | "difference" | "variants" | "stances" | "exportFile" | "fileName", args: (string | Uint8Array)[] }} Call */
 /** @typedef {Start | DesignJob | Call} Question */
 
 /**

@@ -73,6 +73,8 @@ impl Record {
                 let mesh = engine::tube_mesh(&text, run, deviation).map(|mesh| bytes(&mesh));
                 self.keep(of, "tubeMesh", json!([run, deviation]), mesh)?;
             }
+            self.keep(of, "stances", json!([run]), engine::stances(&text, run).map(String::into_bytes))?;
+            self.file(of, &text, json!({ "kind": "stl", "run": run, "deviation": deviations.last(), "stance": true }))?;
             for kind in ["stl", "3mf", "bend-table", "points", "drawing"] {
                 self.file(of, &text, json!({ "kind": kind, "run": run, "deviation": deviations.first() }))?;
             }

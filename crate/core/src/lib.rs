@@ -23,6 +23,7 @@ pub mod origin;
 pub mod out_of_range;
 pub mod plot;
 pub mod presets;
+pub mod print;
 pub mod quantity;
 pub mod report;
 pub mod seal;

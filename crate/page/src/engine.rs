@@ -105,6 +105,12 @@ pub fn variants(text: Text, request: Text) -> Result<String, Error> {
     both(&text, &request).and_then(|(text, request)| engine::variants(&text, &request)).map_err(thrown)
 }
 
+/// The best ways for a run to stand on the printer's plate, as JSON text.
+#[wasm_bindgen]
+pub fn stances(text: Text, #[wasm_bindgen(js_name = runName)] run_name: Text) -> Result<String, Error> {
+    both(&text, &run_name).and_then(|(text, run)| engine::stances(&text, &run)).map_err(thrown)
+}
+
 /// What sets two designs apart, from `before` to `after`, as JSON text.
 #[wasm_bindgen]
 pub fn difference(before: Text, after: Text) -> Result<String, Error> {

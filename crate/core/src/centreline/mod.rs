@@ -16,6 +16,7 @@ mod piece;
 mod run;
 mod smooth;
 mod table;
+mod turned;
 
 pub use bounds::{Bounds, bounds};
 pub use curve::{Curve, Form};

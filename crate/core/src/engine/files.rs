@@ -4,6 +4,7 @@ use serde_json::{Map, Value};
 
 use super::plots::{USUAL_WIDTH, plot, width};
 use super::stages::{Stages, checked_deviation};
+use super::stance::{self, Stood};
 use crate::design::wording::quoted;
 use crate::design::{Refusal, canonical};
 use crate::export::{self, DesignTold, Feed, Kind, NamedMesh, Paper, ToldRun};
@@ -21,12 +22,18 @@ struct Request {
     feed: Feed,
     /// How wide a plot is, CSS pixels.
     width: u32,
+    /// How the run stands; none for where it is in the datum.
+    stance: Option<Stood>,
 }
 
 /// The bytes of a file. `request` is JSON: `{ "kind": "stl", "run": "pump to block", "deviation": 0.01 }`; a 3MF
 /// without a run holds all made runs; `design` and `all` are of the whole design. A `bend-table` can be asked for with
 /// `"flip": true`, rotations against the right-hand rule, and `"from": "end"`, fed from the run's end. A plot,
 /// `loss-plot`, `margins-plot` or `stiffness-plot`, is of the whole design and can be asked for with a `"width"`, CSS pixels.
+///
+/// An STL or 3MF of one run is in the builder's datum, unless it is asked for with a `"stance"`: `true` for the run's own,
+/// or the best where it states none, or `{ "up": [x, y, z], "turn_deg": a }`. Its coordinates are then the printer's: x and
+/// y from the corner of the build volume, the tube in the middle, z from the plate, the lowest point at the lift.
 ///
 /// # Errors
 /// A text that is no design, a request that cannot be met: its `path` then points into the request; a run that cannot
@@ -39,9 +46,9 @@ pub fn export_file(text: &str, request: &str) -> Result<Vec<u8>, Refusal> {
     let told_design = DesignTold { title: title(&stages), text: &text, material: &design.process.material.name };
     match (request.kind, request.run) {
         (Kind::Design, _) => Ok(text.into_bytes()),
-        (Kind::Stl, Some(run)) => Ok(export::stl(&solid(&stages, run, request.deviation)?, &design.runs[run].name)),
+        (Kind::Stl, Some(run)) => Ok(export::stl(&stood(&stages, run, &request)?, &design.runs[run].name)),
         (Kind::ThreeMf, Some(run)) => {
-            let mesh = solid(&stages, run, request.deviation)?;
+            let mesh = stood(&stages, run, &request)?;
             let name = &design.runs[run].name;
             Ok(export::three_mf(&[NamedMesh { name, mesh: &mesh }], &told_design.meta(name)))
         }
@@ -137,9 +144,21 @@ fn all_meshes(stages: &Stages<'_>, deviation: f64) -> Result<Vec<(usize, Mesh)>,
     made.into_iter().map(|run| Ok((run, solid(stages, run, deviation)?))).collect()
 }
 
+/// The mesh of a run in the datum or on the plate, as it is asked for.
+fn stood(stages: &Stages<'_>, run: usize, request: &Request) -> Result<Mesh, Refusal> {
+    let mesh = solid(stages, run, request.deviation)?;
+    match request.stance {
+        Some(stance) => sound(stages, run, stance::on_plate(stages, run, stance, &mesh)?),
+        None => Ok(mesh),
+    }
+}
+
 /// The mesh of a run, judged once more before it leaves: nobody shall pay for a print of one with a hole.
 fn solid(stages: &Stages<'_>, run: usize, deviation: f64) -> Result<Mesh, Refusal> {
-    let mesh = stages.mesh(run, deviation)?;
+    sound(stages, run, stages.mesh(run, deviation)?)
+}
+
+fn sound(stages: &Stages<'_>, run: usize, mesh: Mesh) -> Result<Mesh, Refusal> {
     if is_solid(&mesh) {
         return Ok(mesh);
     }
@@ -163,7 +182,7 @@ impl Request {
         };
         if let Some(key) = keys.keys().find(|key| !KEYS.contains(&key.as_str())) {
             let message = format!(
-                "The request's key {} is not known; it has kind, run, deviation, flip, from and width.",
+                "The request's key {} is not known; it has kind, run, deviation, flip, from, width and stance.",
                 quoted(key)
             );
             return refused(&format!("/{}", key.replace('~', "~0").replace('/', "~1")), message);
@@ -176,9 +195,11 @@ impl Request {
             None => USUAL_DEVIATION,
             Some(value) => checked_deviation(value.as_f64().unwrap_or(f64::NAN), "/deviation")?,
         };
+        let run = run(kind, &keys, stages)?;
         Ok(Self {
             kind,
-            run: run(kind, &keys, stages)?,
+            run,
+            stance: stance::read(kind, run, &keys)?,
             deviation,
             feed: feed(kind, &keys)?,
             width: width(kind, &keys)?,
@@ -187,7 +208,7 @@ impl Request {
 }
 
 /// What a request may say.
-const KEYS: [&str; 6] = ["kind", "run", "deviation", "flip", "from", "width"];
+const KEYS: [&str; 7] = ["kind", "run", "deviation", "flip", "from", "width", "stance"];
 
 /// How a bend table is to be told; other kinds have no say in it.
 fn feed(kind: Kind, keys: &Map<String, Value>) -> Result<Feed, Refusal> {

@@ -4,6 +4,7 @@
 mod files;
 mod plots;
 mod stages;
+mod stance;
 mod vocabulary;
 
 pub use files::{export_file, file_name};
@@ -12,7 +13,7 @@ pub use vocabulary::vocabulary;
 
 use crate::design::{self, LONGEST_TEXT, Refusal};
 use crate::mesh::Mesh;
-use crate::{edit, opened, presets as shipped, report, variants};
+use crate::{edit, opened, presets as shipped, print, report, variants};
 
 /// The same design as canonical JSON text: defaults filled in, keys in order.
 ///
@@ -101,6 +102,16 @@ pub fn difference(before: &str, after: &str) -> Result<String, Refusal> {
 /// As [`report()`]; a request that cannot be met: its `path` then points into the request.
 pub fn variants(text: &str, request: &str) -> Result<String, Refusal> {
     variants::variants(text, request)
+}
+
+/// The best ways for a run to stand on the printer's plate, as JSON text; see [`print::stances`].
+///
+/// # Errors
+/// As [`report()`]; a run that the design does not have, one that cannot be made.
+pub fn stances(text: &str, run: &str) -> Result<String, Refusal> {
+    let stages = Stages::of(text)?;
+    let run = stages.run_named(run, "")?;
+    print::stances(&stages, run)
 }
 
 /// Everything that ships: fittings, tubes, materials, printers, coolants, demo designs, as one JSON text.

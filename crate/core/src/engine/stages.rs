@@ -80,17 +80,19 @@ impl<'t> Stages<'t> {
     /// A run that cannot be made: what is found about it.
     pub fn mesh(&self, run: usize, deviation: f64) -> Result<Mesh, Refusal> {
         let (stated, Some(line)) = (&self.design.runs[run], &self.lines[run].line) else {
-            return Err(self.not_made(run, None));
+            return Err(self.not_made(run));
         };
         mesh::run_mesh(stated, &self.profile(run, line.length), line, deviation)
-            .map_err(|fault| self.not_made(run, Some(fault)))
+            .map_err(|fault| self.refused(run, &fault))
     }
 
-    /// Why a run has no mesh: what the mesher says, else what is found about it.
-    fn not_made(&self, run: usize, fault: Option<Fault>) -> Refusal {
+    /// Why a run is not made: what the mesher says of its tube, else what is found about it.
+    pub fn not_made(&self, run: usize) -> Refusal {
         let name = &self.design.runs[run].name;
-        if let Some(fault) = fault {
-            return Refusal::at(format!("/runs/{run}{}", fault.path), format!("{name}: {}.", fault.message));
+        if let Some(line) = &self.lines[run].line
+            && let Some(fault) = mesh::fault(&self.design.runs[run], &self.profile(run, line.length), line)
+        {
+            return self.refused(run, &fault);
         }
         let findings = self.findings();
         let mut stops = findings.iter().filter(|finding| finding.severity == Severity::Stop);
@@ -98,6 +100,11 @@ impl<'t> Stages<'t> {
             Some(finding) => Refusal::at(finding.place.clone(), words::message(finding)),
             None => Refusal::at(format!("/runs/{run}"), format!("{name}: it cannot be made as it is.")),
         }
+    }
+
+    fn refused(&self, run: usize, fault: &Fault) -> Refusal {
+        let message = format!("{}: {}.", self.design.runs[run].name, fault.message);
+        Refusal::at(format!("/runs/{run}{}", fault.path), message)
     }
 
     fn within_bounds(&self) -> Result<(), Refusal> {

@@ -8,7 +8,7 @@ mod scene;
 mod service;
 mod told;
 
-pub(crate) use numbers::degrees;
+pub(crate) use numbers::{degrees, point};
 pub use scene::scene;
 
 use serde::Serialize;

@@ -21,7 +21,7 @@ pub(super) fn unsigned_zero(value: f64) -> f64 {
 }
 
 /// A point as its three coordinates.
-pub(super) fn point(v: &Vec3) -> [f64; 3] {
+pub(crate) fn point(v: &Vec3) -> [f64; 3] {
     [v.x, v.y, v.z].map(unsigned_zero)
 }
 

@@ -1,0 +1,203 @@
+//! A stance judged.
+
+use super::body::{Body, FINE, Fineness, ROUGH};
+use super::cost::{BANDS, BORE, CUPS, Cost, FOOT, HEIGHT, NO_FIT, POOLS, SUPPORTS};
+use super::room::{FITS_WITHIN, Room, best_turn, width};
+use super::{pools, skin};
+use crate::centreline::Centreline;
+use crate::design::{Printer, Way};
+use crate::layout::Vec3;
+use crate::tube::Profile;
+
+/// A bore below this needs no support at any angle, mm: a resin design page asks for it in level holes above 5 mm.
+const SMALL_BORE: f64 = 5.0;
+/// Cosine of a tenth of a degree: an end face that leans less lies flat.
+const FLAT: f64 = 0.999_998_476_913_288;
+
+/// What the printer asks for.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Rules {
+    /// How it prints; none is taken for resin, which asks for most.
+    pub way: Option<Way>,
+    /// Cosine of the least angle from level of a skin without support; none where none is needed.
+    pub overhang: Option<f64>,
+    /// Sine of the least angle from level of a bore; none where any will do.
+    pub bore: Option<f64>,
+}
+
+/// What a stance comes to.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Figures {
+    /// The turn about up that leaves most room, radians.
+    pub turned: f64,
+    /// Least room left at that turn, mm; negative where it sticks out.
+    pub slack: f64,
+    /// From its lowest to its highest point, mm.
+    pub height: f64,
+    /// Length of bore that cups fill, mm.
+    pub cups: f64,
+    /// Length of bore that pools fill, mm.
+    pub pools: f64,
+    /// Length of bore flatter than it may be, mm.
+    pub flat: f64,
+    /// Outer skin that needs support, mm2.
+    pub support: f64,
+    /// Length of the sealing bands that needs support, mm.
+    pub bands: f64,
+    /// Whether an end face lies flat on what is below.
+    pub foot: bool,
+    /// What is held against it.
+    pub cost: Cost,
+}
+
+/// Judges stances of one tube.
+#[derive(Debug, Clone)]
+pub struct Judge {
+    pub(super) body: Body,
+    /// The printer's room.
+    pub room: Room,
+    /// What it asks for.
+    pub rules: Rules,
+    across: f64,
+    places: Vec<f64>,
+    /// The same tube cut roughly, for the first looks.
+    rough: Option<Box<Judge>>,
+}
+
+impl Rules {
+    /// The rules of a printer for a bore, mm.
+    pub fn of(printer: &Printer, way: Option<Way>, bore: f64) -> Self {
+        let bound = way != Some(Way::Powder);
+        Self {
+            way,
+            overhang: printer.overhang_deg.filter(|_| bound).map(|angle| libm::cos(angle.to_radians())),
+            bore: printer
+                .bore_deg
+                .filter(|angle| bound && bore >= SMALL_BORE && *angle > 0.0)
+                .map(|angle| libm::sin(angle.to_radians())),
+        }
+    }
+
+    /// Whether liquid is held in a vat.
+    pub fn is_resin(&self) -> bool {
+        !matches!(self.way, Some(Way::Powder | Way::Filament))
+    }
+}
+
+impl Judge {
+    /// Of a tube along `line`; `bands` are the lengths of the sealing bands from its start and its end, mm.
+    pub fn of(
+        line: &Centreline,
+        profile: &Profile,
+        bore: f64,
+        bands: [f64; 2],
+        printer: &Printer,
+        way: Option<Way>,
+    ) -> Self {
+        let cut = |fineness: Fineness, rough: Option<Box<Self>>| {
+            let body = Body::of(line, profile, bore, bands, fineness);
+            let places = body.discs.iter().map(|disc| disc.s).collect();
+            let across = body.across();
+            Self { room: Room::of(printer, way), rules: Rules::of(printer, way, bore), across, places, body, rough }
+        };
+        cut(FINE, Some(Box::new(cut(ROUGH, None))))
+    }
+
+    /// The same tube cut roughly.
+    pub(super) fn rough(&self) -> &Self {
+        self.rough.as_deref().unwrap_or(self)
+    }
+
+    /// How many stretches a look goes through.
+    pub(super) fn stretches(&self) -> usize {
+        self.body.stretches.len()
+    }
+
+    /// A stance whose unit direction `up` points away from the plate, at its best turn.
+    pub fn look(&self, up: &Vec3) -> Figures {
+        self.figures(up, best_turn(&self.body.rim, up, &self.room, self.across, false))
+    }
+
+    /// As [`Self::look`], the turn looked for closely.
+    pub fn look_closely(&self, up: &Vec3) -> Figures {
+        self.figures(up, best_turn(&self.body.rim, up, &self.room, self.across, true))
+    }
+
+    /// A stance at a turn whose slack is known.
+    pub(super) fn figures(&self, up: &Vec3, (turned, slack): (f64, f64)) -> Figures {
+        let body = &self.body;
+        let heights: Vec<f64> = body.discs.iter().map(|disc| disc.point.dot(up)).collect();
+        let height = width(&body.rim, up);
+        let footing = self.footing(up);
+        let foot = footing[0] || footing[1];
+        let (cups, pools) = if self.rules.is_resin() { self.liquid(&heights, footing) } else { (0.0, 0.0) };
+        let (mut support, mut bands, mut scarred, mut flat, mut flatness) = (0.0, 0.0, 0.0, 0.0, 0.0);
+        for (i, stretch) in body.stretches.iter().enumerate() {
+            if let Some(cosine) = self.rules.overhang {
+                let area = skin::support(stretch, up, cosine);
+                support += area;
+                if area > 0.0 && stretch.sealing {
+                    bands += stretch.length;
+                    scarred += stretch.length / 2.0 + area / (2.0 * core::f64::consts::PI * stretch.radius);
+                }
+            }
+            if let Some(sine) = self.rules.bore {
+                let ends = [body.discs[i].tangent.dot(up), body.discs[i + 1].tangent.dot(up)];
+                let share = share_within(ends, sine);
+                if share > 0.0 {
+                    flat += share * stretch.length;
+                    let lean = (1.0 - stretch.tangent.dot(up).abs() / sine).max(0.0);
+                    flatness += share * stretch.length * (0.5 + 0.5 * lean);
+                }
+            }
+        }
+        let whole_bands = (body.bands[0] + body.bands[1]).max(f64::MIN_POSITIVE);
+        let no_foot = self.rules.way == Some(Way::Filament) && !foot;
+        let cost = Cost {
+            fit: if slack >= -FITS_WITHIN { 0.0 } else { NO_FIT - slack },
+            cups: CUPS * cups / body.length,
+            bore: BORE * flatness / body.length,
+            bands: BANDS * scarred / whole_bands,
+            supports: SUPPORTS * support / body.skin,
+            foot: if no_foot { FOOT } else { 0.0 },
+            height: HEIGHT * height / self.room.size[2].max(1.0),
+            pools: POOLS * pools / body.length,
+        };
+        Figures { turned, slack, height, cups, pools, flat, support, bands, foot, cost }
+    }
+
+    /// Whether each end's face lies flat and lowest.
+    pub(super) fn footing(&self, up: &Vec3) -> [bool; 2] {
+        let down = -up;
+        let lowest = self.body.rim.iter().map(|disc| disc.reach(&down)).fold(f64::NEG_INFINITY, f64::max);
+        let (Some(first), Some(last)) = (self.body.discs.first(), self.body.discs.last()) else { return [false; 2] };
+        [first, last].map(|end| end.tangent.dot(up).abs() > FLAT && end.reach(&down) >= lowest - 1e-3)
+    }
+
+    /// Lengths of bore filled by cups and by pools, mm.
+    fn liquid(&self, heights: &[f64], footing: [bool; 2]) -> (f64, f64) {
+        let bore = self.body.bore;
+        let cups = pools::filled(&self.places, heights, self.closed(footing), bore);
+        let hanging: Vec<f64> = heights.iter().map(|height| -height).collect();
+        (cups, pools::filled(&self.places, &hanging, [false; 2], bore))
+    }
+
+    /// Which ends the plate closes: those that stand on it without a gap.
+    pub(super) fn closed(&self, footing: [bool; 2]) -> [bool; 2] {
+        footing.map(|flat| flat && self.room.lift == 0.0)
+    }
+
+    /// Arc lengths of the stretches' ends, mm.
+    pub(super) fn places(&self) -> &[f64] {
+        &self.places
+    }
+}
+
+/// Share of the way from one value to another on which it lies within plus and minus `limit`.
+pub(super) fn share_within([from, to]: [f64; 2], limit: f64) -> f64 {
+    let (low, high) = if from <= to { (from, to) } else { (to, from) };
+    if high - low < 1e-12 {
+        return if low.abs() < limit { 1.0 } else { 0.0 };
+    }
+    ((high.min(limit) - low.max(-limit)) / (high - low)).clamp(0.0, 1.0)
+}

@@ -1,0 +1,40 @@
+//! How a tube stands on a printer's plate: its stance.
+//!
+//! A stance is a direction of the datum that points away from the plate, `up`, a turn about it, and a lift. It is judged
+//! from the exact centreline, cut into stretches that turn by no more than 3 degrees each (more only where a tube turns
+//! for more than 3,000 such stretches): heights between their ends are off by at most R (1 - cos 1.5 degrees), 0.00035 of
+//! the bend radius R. The box that is told, and whether it fits, come from the exact skin.
+//!
+//! Which pockets of the bore hold liquid, both ends being open. In a vat the tube hangs from the plate, which rises; the
+//! side away from the plate is the one that grows, against the film.
+//!
+//! - A **cup** is a part of the bore about a low point towards the plate. Until the layers have grown past the lower of
+//!   its two sills it is open to the film alone: it traps resin and pulls a vacuum each time the layer is lifted off. An
+//!   end face that lies flat on the plate closes the bore there, and the bore above it is a cup too. A cup also holds what
+//!   it is filled with when the plate stands on a table.
+//! - A **pool** is a part of the bore about a low point as the tube hangs: away from the plate. While it grows the ends
+//!   vent it, but once it has left the vat it keeps resin until it is turned over. That is washed out, so it counts little.
+//!
+//! Both are filled up to the lower of the highest points on the two ways out, as rain water between hills. How much of the
+//! bore's section is filled is taken as the depth of its axis below that level over the bore, at most all.
+
+mod body;
+mod cost;
+mod fit;
+mod frame;
+mod judge;
+mod pools;
+mod room;
+mod search;
+mod skin;
+mod spiral;
+mod standing;
+mod told;
+
+pub use cost::Cost;
+pub use frame::Frame;
+pub use judge::{Figures, Judge, Rules};
+pub use room::Room;
+pub use search::{Found, search};
+pub use standing::{FlatSpan, Pocket, Standing};
+pub use told::{Subject, frame_of, stances};

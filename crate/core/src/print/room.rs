@@ -1,0 +1,128 @@
+//! The build volume, and how a tube is turned to fit it best.
+
+use super::body::Disc;
+use crate::design::{Printer, Way};
+use crate::layout::{Vec3, perpendicular, reference_perpendicular};
+use core::f64::consts::PI;
+
+/// What sticks out by no more is taken to fit, mm: far below any margin, and above what cutting a bend into stretches does.
+pub(super) const FITS_WITHIN: f64 = 0.01;
+
+/// The room of a printer.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Room {
+    /// The build volume, mm.
+    pub volume: [f64; 3],
+    /// What is left of it between the margins, mm; not above zero where they leave nothing.
+    pub size: [f64; 3],
+    /// Height of the tube's lowest point over the plate, mm. Resin stands on supports and powder within powder, by the
+    /// margin; filament lies on the plate.
+    pub lift: f64,
+}
+
+impl Room {
+    /// The room of a printer that prints in that way.
+    pub fn of(printer: &Printer, way: Option<Way>) -> Self {
+        let volume = printer.build_volume;
+        let lift = if way == Some(Way::Filament) { 0.0 } else { printer.margin };
+        Self { volume, size: volume.map(|side| side - 2.0 * printer.margin), lift }
+    }
+
+    /// Least room left on any side by a box of that size, mm; negative where it sticks out.
+    pub fn slack(&self, size: [f64; 3]) -> f64 {
+        (0..3).map(|axis| self.size[axis] - size[axis]).fold(f64::INFINITY, f64::min)
+    }
+
+    /// Whether a disc of that diameter fits in some direction: across a unit normal n it takes d sqrt(1 - n_i^2) along
+    /// each axis, and those squares add up to 2 d^2.
+    pub fn holds_disc(&self, diameter: f64) -> bool {
+        let share = |side: &f64| (side.max(0.0) / diameter).min(1.0);
+        self.size.iter().map(|side| share(side) * share(side)).sum::<f64>() >= 2.0
+    }
+
+    /// The diagonal from corner to corner, mm.
+    pub fn diagonal(&self) -> f64 {
+        Vec3::from(self.size.map(|side| side.max(0.0))).norm()
+    }
+}
+
+/// Turns that are tried, evenly over half a turn; widths at half of them ahead are the depths.
+const TURNS: usize = 24;
+
+/// The turn about `up`, radians, that leaves most room, and how much that is over all three axes. `closely` looks for it
+/// between the turns that are tried even where one of them fits.
+pub(super) fn best_turn(rim: &[Disc], up: &Vec3, room: &Room, across: f64, closely: bool) -> (f64, f64) {
+    let (x, y) = axes(up);
+    let above = room.size[2] - width(rim, up);
+    let mut widths = [0.0; TURNS];
+    for (k, found) in widths.iter_mut().enumerate() {
+        *found = width(rim, &along(&x, &y, PI * k as f64 / TURNS as f64));
+    }
+    // At a turn the plate's x is `along(turn)`, its y a quarter further.
+    let slack = |k: usize| (room.size[0] - widths[k]).min(room.size[1] - widths[(k + TURNS / 2) % TURNS]);
+    let best = |skip: Option<usize>| {
+        let near = |k: usize| skip.is_some_and(|s| k.abs_diff(s) <= 1 || k.abs_diff(s) == TURNS - 1);
+        (0..TURNS).filter(|k| !near(*k)).max_by(|a, b| slack(*a).total_cmp(&slack(*b))).unwrap_or_default()
+    };
+    let first = best(None);
+    let spacing = PI / TURNS as f64;
+    // No width changes faster than the tube is across, so that a turn too far off is not worth a closer look.
+    let hopeless = slack(first) < -across * spacing || above < -across * spacing;
+    let (mut turned, mut most) = (spacing * first as f64, slack(first));
+    if closely || (most < 0.0 && !hopeless) {
+        for k in [first, best(Some(first))] {
+            let middle = spacing * k as f64;
+            let steps = if closely { 30 } else { 14 };
+            let (at, found) = closest([middle - spacing, middle + spacing], steps, |turned| {
+                let aside = along(&x, &y, turned + PI / 2.0);
+                (room.size[0] - width(rim, &along(&x, &y, turned))).min(room.size[1] - width(rim, &aside))
+            });
+            if found > most {
+                (turned, most) = (at, found);
+            }
+        }
+    }
+    // What lies `turned` from the reference comes to lie along x, so the tube is turned back by as much.
+    (-turned, most.min(above))
+}
+
+fn axes(up: &Vec3) -> (Vec3, Vec3) {
+    let x = perpendicular(up, &reference_perpendicular(up));
+    (x, up.cross(&x))
+}
+
+fn along(x: &Vec3, y: &Vec3, turned: f64) -> Vec3 {
+    let (sin, cos) = crate::layout::turn(turned);
+    x * cos + y * sin
+}
+
+/// How wide discs are along a unit direction, mm.
+pub(super) fn width(rim: &[Disc], direction: &Vec3) -> f64 {
+    let (mut low, mut high) = (f64::INFINITY, f64::NEG_INFINITY);
+    for disc in rim {
+        let along = disc.tangent.dot(direction);
+        let (middle, half) = (disc.point.dot(direction), disc.radius * (1.0 - along * along).max(0.0).sqrt());
+        low = low.min(middle - half);
+        high = high.max(middle + half);
+    }
+    high - low
+}
+
+/// The largest value of a function with one top between two places, by golden sections.
+fn closest([mut low, mut high]: [f64; 2], steps: u32, of: impl Fn(f64) -> f64) -> (f64, f64) {
+    let golden = (5f64.sqrt() - 1.0) / 2.0;
+    let (mut a, mut b) = (high - golden * (high - low), low + golden * (high - low));
+    let (mut fa, mut fb) = (of(a), of(b));
+    for _ in 0..steps {
+        if fa >= fb {
+            (high, b, fb) = (b, a, fa);
+            a = high - golden * (high - low);
+            fa = of(a);
+        } else {
+            (low, a, fa) = (a, b, fb);
+            b = low + golden * (high - low);
+            fb = of(b);
+        }
+    }
+    if fa >= fb { (a, fa) } else { (b, fb) }
+}

@@ -1,0 +1,162 @@
+//! A stance with everything that is told of it.
+
+use super::frame::Frame;
+use super::judge::{Figures, Judge, share_within};
+use super::pools::pools;
+use super::room::FITS_WITHIN;
+use crate::centreline::{Bounds, Centreline, bounds};
+use crate::layout::Vec3;
+use crate::mesh::Mesh;
+use crate::tube::{Profile, Section};
+use core::f64::consts::FRAC_PI_4;
+
+/// A tube as it stands on the plate.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Standing {
+    /// The plate's axes in the datum.
+    pub frame: Frame,
+    /// What it comes to; slack and height of the exact skin.
+    pub figures: Figures,
+    /// Added to a point in the plate's axes, so that the tube is lifted and in the middle, mm.
+    pub moved: Vec3,
+    /// The exact box of its skin on the plate, mm: x and y from the build volume's corner, z from the plate.
+    pub bounds: Bounds,
+    /// Low points towards the plate that are deeper than the bore, so that they close it.
+    pub cups: Vec<Pocket>,
+    /// Low points as it hangs, deeper than the bore.
+    pub pools: Vec<Pocket>,
+    /// Parts of the bore that are flatter than they may be.
+    pub flats: Vec<FlatSpan>,
+    /// Length of the sealing bands at the start and at the end that needs support, mm.
+    pub bands: [f64; 2],
+    /// Which ends' faces lie flat and lowest.
+    pub footing: [bool; 2],
+}
+
+/// A part of the bore that holds liquid.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Pocket {
+    /// Arc lengths between which its axis lies beyond the sill, mm.
+    pub span: [f64; 2],
+    /// Its deepest place in the datum.
+    pub at: Vec3,
+    /// How deep that is, mm.
+    pub depth: f64,
+    /// What it holds, mm3.
+    pub volume: f64,
+}
+
+/// A part of the bore that is flatter than it may be.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct FlatSpan {
+    /// Arc lengths, mm.
+    pub span: [f64; 2],
+    /// Its flattest angle from level, radians.
+    pub flattest: f64,
+}
+
+impl Standing {
+    /// A stance of a tube in full; `turned` in the frame is kept.
+    pub fn of(judge: &Judge, line: &Centreline, profile: &Profile, frame: Frame) -> Self {
+        let seen = line.turned(&frame.rows);
+        let breaks = Section::breaks_of([&profile.outer]);
+        let skin = bounds(&seen, &breaks, |s| profile.outer.radius(s));
+        let size = skin.max - skin.min;
+        let room = &judge.room;
+        let slack = room.slack([size.x, size.y, size.z]);
+        let up = frame.up();
+        let figures = Figures { height: size.z, ..judge.figures(&up, (frame.turned(), slack)) };
+        let middle = (skin.min + skin.max) / 2.0;
+        let moved = Vec3::new(room.volume[0] / 2.0 - middle.x, room.volume[1] / 2.0 - middle.y, room.lift - skin.min.z);
+        let footing = judge.footing(&up);
+        let heights = |sign: f64| judge.body.discs.iter().map(|disc| sign * disc.point.dot(&up)).collect::<Vec<_>>();
+        let held = |heights: &[f64], closed: [bool; 2]| -> Vec<Pocket> {
+            if !judge.rules.is_resin() {
+                return Vec::new();
+            }
+            let bore = judge.body.bore;
+            let deep = pools(judge.places(), heights, closed, bore).into_iter().filter(|pool| pool.depth > bore);
+            deep.map(|pool| Pocket {
+                span: pool.span,
+                at: line.at(pool.at).point,
+                depth: pool.depth,
+                volume: FRAC_PI_4 * bore * bore * pool.filled,
+            })
+            .collect()
+        };
+        Self {
+            frame,
+            figures,
+            moved,
+            bounds: Bounds { min: skin.min + moved, max: skin.max + moved },
+            cups: held(&heights(1.0), judge.closed(footing)),
+            pools: held(&heights(-1.0), [false; 2]),
+            flats: flats(judge, &up),
+            bands: bands(judge, &up),
+            footing,
+        }
+    }
+
+    /// Whether it fits the room.
+    pub fn fits(&self) -> bool {
+        self.figures.slack >= -FITS_WITHIN
+    }
+
+    /// A mesh of the datum on the plate; corners that were shared stay shared.
+    pub fn mesh(&self, mesh: &Mesh) -> Mesh {
+        let placed = mesh.positions.chunks_exact(3).flat_map(|at| {
+            let place = self.place(&Vec3::new(f64::from(at[0]), f64::from(at[1]), f64::from(at[2])));
+            [place.x as f32, place.y as f32, place.z as f32]
+        });
+        Mesh { positions: placed.collect(), indices: mesh.indices.clone() }
+    }
+
+    /// A point of the datum on the plate.
+    pub fn place(&self, point: &Vec3) -> Vec3 {
+        self.frame.seen(point) + self.moved
+    }
+}
+
+fn bands(judge: &Judge, up: &Vec3) -> [f64; 2] {
+    let mut bands = [0.0; 2];
+    let Some(cosine) = judge.rules.overhang else { return bands };
+    for (disc, stretch) in judge.body.discs.iter().zip(&judge.body.stretches) {
+        if stretch.sealing && super::skin::support(stretch, up, cosine) > 0.0 {
+            bands[usize::from(disc.s >= judge.body.length / 2.0)] += stretch.length;
+        }
+    }
+    bands
+}
+
+/// Spans of the bore that are flatter than they may be, the slope taken to change evenly within a stretch.
+fn flats(judge: &Judge, up: &Vec3) -> Vec<FlatSpan> {
+    let Some(sine) = judge.rules.bore else { return Vec::new() };
+    let mut spans: Vec<FlatSpan> = Vec::new();
+    for pair in judge.body.discs.windows(2) {
+        let slopes = [pair[0].tangent.dot(up), pair[1].tangent.dot(up)];
+        let share = share_within(slopes, sine);
+        if share <= 0.0 {
+            continue;
+        }
+        let long = pair[1].s - pair[0].s;
+        // What is left out lies at the steeper end; where both are too steep, the middle is flat.
+        let steep = slopes.map(|slope| slope.abs() >= sine);
+        let span = match steep {
+            [true, false] => [pair[1].s - share * long, pair[1].s],
+            [false, true] => [pair[0].s, pair[0].s + share * long],
+            [false, false] => [pair[0].s, pair[1].s],
+            [true, true] => [pair[0].s + (1.0 - share) / 2.0 * long, pair[1].s - (1.0 - share) / 2.0 * long],
+        };
+        let crosses = (slopes[0] > 0.0) != (slopes[1] > 0.0);
+        let least = if crosses { 0.0 } else { slopes[0].abs().min(slopes[1].abs()) };
+        let flattest = libm::asin(least.min(1.0));
+        match spans.last_mut() {
+            Some(last) if span[0] - last.span[1] < 1e-9 => {
+                last.span[1] = span[1];
+                last.flattest = last.flattest.min(flattest);
+            }
+            _ => spans.push(FlatSpan { span, flattest }),
+        }
+    }
+    spans
+}

@@ -1,0 +1,253 @@
+//! What is told of a run's stances, as JSON text.
+
+use serde::Serialize;
+
+use super::{FlatSpan, Found, Frame, Judge, Pocket, Standing, search};
+use crate::centreline::Centreline;
+use crate::design::Refusal;
+use crate::engine::Stages;
+use crate::layout::Vec3;
+use crate::report::{degrees, point};
+use crate::tube::Profile;
+
+/// Kept free of support beyond the socket, mm; common practice, no source.
+const BEYOND_SOCKET: f64 = 2.0;
+/// Points that a stance's path is drawn with at most.
+const MOST_DRAWN: usize = 400;
+
+/// A made run with its judge.
+#[derive(Debug, Clone)]
+pub struct Subject<'s> {
+    line: &'s Centreline,
+    profile: Profile,
+    /// Judges its stances.
+    pub judge: Judge,
+    /// The run's own stance, where it has one.
+    pub own: Option<Frame>,
+}
+
+impl<'s> Subject<'s> {
+    /// A run of a design.
+    ///
+    /// # Errors
+    /// A run that cannot be made: what is found about it.
+    pub fn of(stages: &'s Stages<'_>, run: usize) -> Result<Self, Refusal> {
+        let stated = &stages.design.runs[run];
+        let placed = &stages.layout.runs[run];
+        let (Some(line), true) = (&stages.lines[run].line, stages.is_made(run)) else {
+            return Err(stages.not_made(run));
+        };
+        let profile = stages.profile(run, line.length);
+        let process = &stages.design.process;
+        let bands = [&placed.start, &placed.end].map(|pose| pose.inside + BEYOND_SOCKET);
+        let judge = Judge::of(line, &profile, stated.tube.bore, bands, &process.printer, process.material.way);
+        Ok(Self { line, profile, judge, own: stated.stance.as_ref().map(Frame::stated) })
+    }
+
+    /// A stance in full.
+    pub fn standing(&self, frame: Frame) -> Standing {
+        Standing::of(&self.judge, self.line, &self.profile, frame)
+    }
+
+    /// The best stances in full, the best first.
+    pub fn best(&self) -> Vec<Standing> {
+        search(&self.judge).into_iter().map(|Found { frame, .. }| self.standing(frame)).collect()
+    }
+
+    /// The run's own stance; where it has none, the best that is found.
+    pub fn chosen(&self) -> Option<Standing> {
+        self.own.map(|own| self.standing(own)).or_else(|| self.best().into_iter().next())
+    }
+}
+
+/// The best ways for a run to stand on the printer's plate, as JSON text, the best first: up to five that differ by 20
+/// degrees and more, each with every figure it was judged by; the run's own stance, where it states one; and the room.
+///
+/// # Errors
+/// A run that cannot be made: what is found about it.
+pub fn stances(stages: &Stages<'_>, run: usize) -> Result<String, Refusal> {
+    let subject = Subject::of(stages, run)?;
+    let process = &stages.design.process;
+    let printer = &process.printer;
+    let told = |standing: &Standing| subject.told(standing, printer.layer_mm, printer.seconds_per_layer);
+    let best = subject.best();
+    let own = subject.own.map(|own| subject.standing(own));
+    let answer = Answer {
+        run: &stages.design.runs[run].name,
+        length_mm: subject.line.length,
+        outer_diameter: stages.design.runs[run].tube.outer_diameter,
+        bore: stages.design.runs[run].tube.bore,
+        way: process.material.way.map(|way| way.word()),
+        volume_mm: subject.judge.room.volume,
+        room_mm: subject.judge.room.size,
+        overhang_deg: subject.judge.rules.overhang.and(printer.overhang_deg),
+        bore_deg: subject.judge.rules.bore.and(printer.bore_deg),
+        stances: best.iter().map(told).collect(),
+        own: own.as_ref().map(told),
+    };
+    Ok(serde_json::to_string(&answer).unwrap_or_default())
+}
+
+#[derive(Serialize)]
+struct Answer<'a> {
+    run: &'a str,
+    length_mm: f64,
+    outer_diameter: f64,
+    bore: f64,
+    way: Option<&'static str>,
+    volume_mm: [f64; 3],
+    room_mm: [f64; 3],
+    overhang_deg: Option<f64>,
+    bore_deg: Option<f64>,
+    stances: Vec<Told>,
+    own: Option<Told>,
+}
+
+#[derive(Serialize)]
+struct Told {
+    up: [f64; 3],
+    turn_deg: f64,
+    lift_mm: f64,
+    fits: bool,
+    slack_mm: f64,
+    box_mm: BoxMm,
+    height_mm: f64,
+    layers: Option<f64>,
+    hours: Option<f64>,
+    cups: Vec<PocketMm>,
+    cups_mm3: f64,
+    pools: Vec<PocketMm>,
+    pools_mm3: f64,
+    flat_mm: f64,
+    flats: Vec<FlatMm>,
+    support_mm2: f64,
+    bands_mm: [f64; 2],
+    foot: [bool; 2],
+    cost: CostParts,
+    why: Vec<&'static str>,
+    path: Vec<PathPoint>,
+}
+
+#[derive(Serialize)]
+struct BoxMm {
+    min: [f64; 3],
+    max: [f64; 3],
+}
+
+#[derive(Serialize)]
+struct PocketMm {
+    from_mm: f64,
+    to_mm: f64,
+    at_mm: [f64; 3],
+    depth_mm: f64,
+    volume_mm3: f64,
+}
+
+#[derive(Serialize)]
+struct FlatMm {
+    from_mm: f64,
+    to_mm: f64,
+    flattest_deg: f64,
+}
+
+/// What is held against it, part by part, and the sum.
+#[derive(Serialize)]
+struct CostParts {
+    fit: f64,
+    cups: f64,
+    bore: f64,
+    bands: f64,
+    supports: f64,
+    foot: f64,
+    height: f64,
+    pools: f64,
+    total: f64,
+}
+
+/// Arc length, and the point on the plate.
+#[derive(Serialize)]
+struct PathPoint {
+    s_mm: f64,
+    at_mm: [f64; 3],
+}
+
+impl Subject<'_> {
+    fn told(&self, standing: &Standing, layer: Option<f64>, seconds: Option<f64>) -> Told {
+        let figures = &standing.figures;
+        let cost = &figures.cost;
+        let bore = self.judge.body.bore;
+        let area = core::f64::consts::FRAC_PI_4 * bore * bore;
+        let layers = layer.map(|layer| (figures.height / layer).ceil());
+        let codes = [
+            (!standing.fits(), "size"),
+            (!standing.cups.is_empty(), "cup"),
+            (figures.flat > 0.0, "bore"),
+            (figures.bands > 0.0, "band"),
+            (figures.support > 0.0, "support"),
+            (cost.foot > 0.0, "foot"),
+            (!standing.pools.is_empty(), "pool"),
+        ];
+        Told {
+            up: point(&standing.frame.up()),
+            turn_deg: degrees(standing.frame.turned()),
+            lift_mm: self.judge.room.lift,
+            fits: standing.fits(),
+            slack_mm: figures.slack,
+            box_mm: BoxMm { min: point(&standing.bounds.min), max: point(&standing.bounds.max) },
+            height_mm: figures.height,
+            layers,
+            hours: layers.zip(seconds).map(|(layers, seconds)| layers * seconds / 3600.0),
+            cups: standing.cups.iter().map(pocket).collect(),
+            cups_mm3: figures.cups * area,
+            pools: standing.pools.iter().map(pocket).collect(),
+            pools_mm3: figures.pools * area,
+            flat_mm: figures.flat,
+            flats: standing.flats.iter().map(flat).collect(),
+            support_mm2: figures.support,
+            bands_mm: standing.bands,
+            foot: standing.footing,
+            cost: CostParts {
+                fit: cost.fit,
+                cups: cost.cups,
+                bore: cost.bore,
+                bands: cost.bands,
+                supports: cost.supports,
+                foot: cost.foot,
+                height: cost.height,
+                pools: cost.pools,
+                total: cost.total(),
+            },
+            why: codes.into_iter().filter(|(there, _)| *there).map(|(_, code)| code).collect(),
+            path: self.path(standing),
+        }
+    }
+
+    /// The centreline on the plate, thinned to what can be drawn.
+    fn path(&self, standing: &Standing) -> Vec<PathPoint> {
+        let discs = &self.judge.body.discs;
+        let stride = discs.len().div_ceil(MOST_DRAWN).max(1);
+        let last = discs.len().saturating_sub(1);
+        let drawn = discs.iter().enumerate().filter(|(index, _)| index % stride == 0 || *index == last);
+        drawn.map(|(_, disc)| PathPoint { s_mm: disc.s, at_mm: point(&standing.place(&disc.point)) }).collect()
+    }
+}
+
+fn pocket(pocket: &Pocket) -> PocketMm {
+    PocketMm {
+        from_mm: pocket.span[0],
+        to_mm: pocket.span[1],
+        at_mm: point(&pocket.at),
+        depth_mm: pocket.depth,
+        volume_mm3: pocket.volume,
+    }
+}
+
+fn flat(span: &FlatSpan) -> FlatMm {
+    FlatMm { from_mm: span.span[0], to_mm: span.span[1], flattest_deg: degrees(span.flattest) }
+}
+
+/// A stance as typed in a request: `{ "up": [x, y, z], "turn_deg": a }`, the direction of any length above zero.
+pub fn frame_of(up: [f64; 3], turn_deg: f64) -> Frame {
+    let up = crate::layout::unit(&Vec3::from(up));
+    Frame::of(&up, turn_deg.to_radians())
+}
