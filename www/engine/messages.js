@@ -108,7 +108,8 @@
  */
 /**
  * @typedef {{ run: string, length_mm: number, outer_diameter: number, bore: number, way: string | null, volume_mm: Xyz,
- *   room_mm: Xyz, overhang_deg: number | null, bore_deg: number | null, stances: Stance[], own: Stance | null }} Stances
+ *   room_mm: Xyz, overhang_deg: number | null, bore_deg: number | null, stances: Stance[], own: Stance | null,
+ *   findings: Finding[] }} Stances
  */
 
 /** @typedef {{ kind: "start", module: WebAssembly.Module }} Start */

@@ -20,6 +20,7 @@ mod obstacles;
 mod patch;
 mod play;
 mod ports;
+mod print;
 mod pumped;
 mod round;
 mod seal;
@@ -33,6 +34,7 @@ pub mod words;
 
 pub use finding::*;
 pub use patch::patched;
+pub use print::of_stance;
 pub use subject::{OneRun, Subject};
 
 use crate::distance::Budget;
@@ -66,6 +68,7 @@ pub const CHECKS: &[Check] = &[
     pumped::findings,
     bleed::findings,
     leak::findings,
+    print::findings,
 ];
 
 /// Findings of one kind about one run that are told: a run with more is wrong as a whole, and telling each corner of

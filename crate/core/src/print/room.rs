@@ -40,6 +40,15 @@ impl Room {
         self.size.iter().map(|side| share(side) * share(side)).sum::<f64>() >= 2.0
     }
 
+    /// The largest diameter that [`Self::holds_disc`], mm. With the sides a <= b <= c it is sqrt(a^2 + b^2) where that is no
+    /// more than c; else all three sides bind, and it is sqrt((a^2 + b^2 + c^2) / 2).
+    pub fn largest_disc(&self) -> f64 {
+        let squares = self.size.map(|side| side.max(0.0) * side.max(0.0));
+        let longest = squares.into_iter().fold(0.0, f64::max);
+        let all: f64 = squares.iter().sum();
+        (all - longest).max(0.0).min(all / 2.0).sqrt()
+    }
+
     /// The diagonal from corner to corner, mm.
     pub fn diagonal(&self) -> f64 {
         Vec3::from(self.size.map(|side| side.max(0.0))).norm()
@@ -125,4 +134,26 @@ fn closest([mut low, mut high]: [f64; 2], steps: u32, of: impl Fn(f64) -> f64) -
         }
     }
     if fa >= fb { (a, fa) } else { (b, fb) }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Against the disc's own widths sqrt(1 - n_i^2), its normal tried in all directions of a fine net.
+    #[test]
+    fn the_largest_disc_is_what_trying_all_directions_finds() {
+        for size in [[10.0, 20.0, 40.0], [40.0, 10.0, 20.0], [10.0, 11.0, 12.0], [30.0, 30.0, 30.0], [5.0, 80.0, 80.0]]
+        {
+            let room = Room { volume: size, size, lift: 0.0 };
+            let allowed = |n: &Vec3| {
+                let widths = n.map(|part| (1.0 - part * part).max(1e-18).sqrt());
+                (0..3).map(|axis| size[axis] / widths[axis]).fold(f64::INFINITY, f64::min)
+            };
+            let tried = super::super::spiral::spiral(200_000).map(|n| allowed(&n)).fold(0.0, f64::max);
+            let largest = room.largest_disc();
+            assert!(tried <= largest * (1.0 + 1e-9) && tried > largest * 0.99, "{size:?}: {largest} {tried}");
+            assert!(room.holds_disc(largest * 0.999) && !room.holds_disc(largest * 1.001));
+        }
+    }
 }

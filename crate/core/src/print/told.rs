@@ -4,10 +4,12 @@ use serde::Serialize;
 
 use super::{FlatSpan, Found, Frame, Judge, Pocket, Standing, search};
 use crate::centreline::Centreline;
+use crate::check::{self, of_stance};
 use crate::design::Refusal;
 use crate::engine::Stages;
 use crate::layout::Vec3;
-use crate::report::{degrees, point};
+use crate::report::fix::{Source, on_text};
+use crate::report::{FindingReport, degrees, point};
 use crate::tube::Profile;
 
 /// Kept free of support beyond the socket, mm; common practice, no source.
@@ -84,6 +86,7 @@ pub fn stances(stages: &Stages<'_>, run: usize) -> Result<String, Refusal> {
         bore_deg: subject.judge.rules.bore.and(printer.bore_deg),
         stances: best.iter().map(told).collect(),
         own: own.as_ref().map(told),
+        findings: found(stages, run, &subject, own.as_ref().or(best.first()), best.first()),
     };
     Ok(serde_json::to_string(&answer).unwrap_or_default())
 }
@@ -101,6 +104,23 @@ struct Answer<'a> {
     bore_deg: Option<f64>,
     stances: Vec<Told>,
     own: Option<Told>,
+    findings: Vec<FindingReport>,
+}
+
+/// What is found about the run as it is to stand.
+fn found(
+    stages: &Stages<'_>,
+    run: usize,
+    subject: &Subject<'_>,
+    chosen: Option<&Standing>,
+    best: Option<&Standing>,
+) -> Vec<FindingReport> {
+    let (Some(chosen), Some(best)) = (chosen, best) else { return Vec::new() };
+    let checked = check::Subject { design: &stages.design, layout: &stages.layout, lines: &stages.lines };
+    let source = Source::of(stages.text);
+    let told =
+        |finding: &check::Finding| FindingReport::of(finding, finding.fix.as_ref().map(|fix| on_text(fix, &source)));
+    of_stance(checked, run, chosen, best, subject.area()).iter().map(told).collect()
 }
 
 #[derive(Serialize)]
@@ -172,11 +192,15 @@ struct PathPoint {
 }
 
 impl Subject<'_> {
+    /// Section of the bore, mm2.
+    fn area(&self) -> f64 {
+        core::f64::consts::FRAC_PI_4 * self.judge.body.bore * self.judge.body.bore
+    }
+
     fn told(&self, standing: &Standing, layer: Option<f64>, seconds: Option<f64>) -> Told {
         let figures = &standing.figures;
         let cost = &figures.cost;
-        let bore = self.judge.body.bore;
-        let area = core::f64::consts::FRAC_PI_4 * bore * bore;
+        let area = self.area();
         let layers = layer.map(|layer| (figures.height / layer).ceil());
         let codes = [
             (!standing.fits(), "size"),

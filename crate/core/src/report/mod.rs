@@ -17,7 +17,7 @@ use crate::check::{Finding, Severity};
 use crate::engine::Stages;
 use circuit::LoopReport;
 use runs::{RunReport, Totals};
-use told::FindingReport;
+pub(crate) use told::FindingReport;
 
 /// The report as JSON text, numbers rounded nowhere. The same design gives the same bytes on every machine.
 pub fn report(stages: &Stages<'_>) -> String {

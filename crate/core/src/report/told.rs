@@ -9,7 +9,7 @@ use crate::check::words::{message, severity_name};
 
 /// The contract's keys of a finding, and the point to show it at.
 #[derive(Serialize)]
-pub(super) struct FindingReport {
+pub(crate) struct FindingReport {
     code: &'static str,
     severity: &'static str,
     run: Option<String>,
@@ -25,7 +25,7 @@ pub(super) struct FindingReport {
 }
 
 impl FindingReport {
-    pub(super) fn of(finding: &Finding, fix: Option<Vec<Step>>) -> Self {
+    pub(crate) fn of(finding: &Finding, fix: Option<Vec<Step>>) -> Self {
         Self {
             code: finding.code,
             severity: severity_name(finding.severity),

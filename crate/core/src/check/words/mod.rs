@@ -3,6 +3,7 @@
 
 mod fit;
 mod make;
+mod print;
 mod room;
 mod serve;
 mod shape;
@@ -42,10 +43,10 @@ pub fn words_of(code: &str) -> Option<&'static Words> {
     all_words().find(|words| words.code == code)
 }
 
-/// The whole table, in the order of the work: the way, the making, room, ports and putting in, and what
-/// the tubes are in service.
+/// The whole table, in the order of the work: the way, the making, room, ports and putting in, what the
+/// tubes are in service, and how they stand when they are printed.
 pub fn all_words() -> impl Iterator<Item = &'static Words> {
-    [shape::WORDS, make::WORDS, room::WORDS, fit::WORDS, serve::WORDS].into_iter().flatten()
+    [shape::WORDS, make::WORDS, room::WORDS, fit::WORDS, serve::WORDS, print::WORDS].into_iter().flatten()
 }
 
 /// A finding's message in plain words.
