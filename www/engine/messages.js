@@ -112,9 +112,19 @@
  *   findings: Finding[] }} Stances
  */
 
+/**
+ * A question that a print service asks of a file, with its answer.
+ * @typedef {{ code: string, passes: boolean, value: number, limit: number | null, unit: string, message: string,
+ *   source: string }} Asked
+ */
+/**
+ * What is asked of the STL of a run, on the file's own bytes.
+ * @typedef {{ run: string, deviation_mm: number, triangles: number, bytes: number, passes: boolean, questions: Asked[] }} Inspection
+ */
+
 /** @typedef {{ kind: "start", module: WebAssembly.Module }} Start */
 /** @typedef {{ kind: "design", edition: number, text: string, deviation: number }} DesignJob */
-/** @typedef {{ kind: "call", id: number, call: "normalise" | "designIn" | "apply" | "edit" | "difference" | "variants" | "stances" | "exportFile" | "fileName", args: (string | Uint8Array)[] }} Call */
+/** @typedef {{ kind: "call", id: number, call: "normalise" | "designIn" | "apply" | "edit" | "difference" | "variants" | "stances" | "inspect" | "exportFile" | "fileName", args: (string | Uint8Array)[] }} Call */
 /** @typedef {Start | DesignJob | Call} Question */
 
 /**

@@ -75,6 +75,8 @@ impl Record {
             }
             self.keep(of, "stances", json!([run]), engine::stances(&text, run).map(String::into_bytes))?;
             self.file(of, &text, json!({ "kind": "stl", "run": run, "deviation": deviations.last(), "stance": true }))?;
+            let asked = json!({ "run": run, "deviation": "fit" }).to_string();
+            self.keep(of, "inspect", json!([asked]), engine::inspect(&text, &asked).map(String::into_bytes))?;
             for kind in ["stl", "3mf", "bend-table", "points", "drawing"] {
                 self.file(of, &text, json!({ "kind": kind, "run": run, "deviation": deviations.first() }))?;
             }

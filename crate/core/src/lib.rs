@@ -4,6 +4,7 @@
 //! change geometry. No clock, no randomness, no global state; all trigonometry is `libm`'s, so native and wasm agree
 //! to the bit.
 
+pub mod accept;
 pub mod bleed;
 pub mod centreline;
 pub mod check;

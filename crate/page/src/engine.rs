@@ -79,6 +79,13 @@ pub fn export_file(text: Text, request: Text) -> Result<Vec<u8>, Error> {
     both(&text, &request).and_then(|(text, request)| engine::export_file(&text, &request)).map_err(thrown)
 }
 
+/// What a print service asks of the STL of a run, each question with its answer, as JSON text; `request` is JSON text, such
+/// as `{ "run": "pump to block", "deviation": "fit" }`.
+#[wasm_bindgen]
+pub fn inspect(text: Text, request: Text) -> Result<String, Error> {
+    both(&text, &request).and_then(|(text, request)| engine::inspect(&text, &request)).map_err(thrown)
+}
+
 /// A safe name for that file.
 #[wasm_bindgen(js_name = fileName)]
 pub fn file_name(text: Text, request: Text) -> Result<String, Error> {

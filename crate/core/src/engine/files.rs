@@ -2,8 +2,9 @@
 
 use serde_json::{Map, Value};
 
+use super::deviation::{Deviation, meshed};
 use super::plots::{USUAL_WIDTH, plot, width};
-use super::stages::{Stages, checked_deviation};
+use super::stages::Stages;
 use super::stance::{self, Stood};
 use crate::design::wording::quoted;
 use crate::design::{Refusal, canonical};
@@ -17,7 +18,7 @@ struct Request {
     kind: Kind,
     /// Index of the run; none for a file of all.
     run: Option<usize>,
-    deviation: f64,
+    deviation: Deviation,
     /// How a bend table is told.
     feed: Feed,
     /// How wide a plot is, CSS pixels.
@@ -27,8 +28,8 @@ struct Request {
 }
 
 /// The bytes of a file. `request` is JSON: `{ "kind": "stl", "run": "pump to block", "deviation": 0.01 }`; a 3MF
-/// without a run holds all made runs; `design` and `all` are of the whole design. A `bend-table` can be asked for with
-/// `"flip": true`, rotations against the right-hand rule, and `"from": "end"`, fed from the run's end. A plot,
+/// without a run holds all made runs; the deviation "fit" is the finest that the printer's limits of a file allow;
+/// `design` and `all` are of the whole design. A `bend-table` can be asked for with `"flip": true`, rotations against the right-hand rule, and `"from": "end"`, fed from the run's end. A plot,
 /// `loss-plot`, `margins-plot` or `stiffness-plot`, is of the whole design and can be asked for with a `"width"`, CSS pixels.
 ///
 /// An STL or 3MF of one run is in the builder's datum, unless it is asked for with a `"stance"`: `true` for the run's own,
@@ -135,7 +136,7 @@ fn title<'a>(stages: &'a Stages<'_>) -> &'a str {
     if name.is_empty() { "tubes" } else { name }
 }
 
-fn all_meshes(stages: &Stages<'_>, deviation: f64) -> Result<Vec<(usize, Mesh)>, Refusal> {
+fn all_meshes(stages: &Stages<'_>, deviation: Deviation) -> Result<Vec<(usize, Mesh)>, Refusal> {
     let made = stages.made();
     if made.is_empty() {
         let message = "No run of the design can be made yet, so there is nothing to put in the file. See the findings.";
@@ -154,8 +155,8 @@ fn stood(stages: &Stages<'_>, run: usize, request: &Request) -> Result<Mesh, Ref
 }
 
 /// The mesh of a run, judged once more before it leaves: nobody shall pay for a print of one with a hole.
-fn solid(stages: &Stages<'_>, run: usize, deviation: f64) -> Result<Mesh, Refusal> {
-    sound(stages, run, stages.mesh(run, deviation)?)
+fn solid(stages: &Stages<'_>, run: usize, deviation: Deviation) -> Result<Mesh, Refusal> {
+    sound(stages, run, meshed(stages, run, deviation)?.1)
 }
 
 fn sound(stages: &Stages<'_>, run: usize, mesh: Mesh) -> Result<Mesh, Refusal> {
@@ -191,10 +192,7 @@ impl Request {
         let Some(kind) = keys.get("kind").and_then(Value::as_str).and_then(Kind::of_word) else {
             return refused("/kind", format!("The kind of file must be one of {}.", words.join(", ")));
         };
-        let deviation = match keys.get("deviation") {
-            None => USUAL_DEVIATION,
-            Some(value) => checked_deviation(value.as_f64().unwrap_or(f64::NAN), "/deviation")?,
-        };
+        let deviation = Deviation::read(keys.get("deviation"))?;
         let run = run(kind, &keys, stages)?;
         Ok(Self {
             kind,

@@ -1,13 +1,16 @@
 //! The engine's calls, as the page and other programs use them: texts in, texts and arrays out. Each call reads the
 //! text anew and keeps nothing; a refused call says why and where.
 
+mod deviation;
 mod files;
+mod inspect;
 mod plots;
 mod stages;
 mod stance;
 mod vocabulary;
 
 pub use files::{export_file, file_name};
+pub use inspect::inspect;
 pub use stages::Stages;
 pub use vocabulary::vocabulary;
 

@@ -1,0 +1,82 @@
+//! A file held against what print services ask, on its own bytes.
+
+use serde::Serialize;
+use serde_json::Value;
+
+use super::deviation::{Deviation, meshed};
+use super::stages::Stages;
+use crate::accept::{Asked, Limits, questions, read_stl};
+use crate::design::wording::quoted;
+use crate::design::{Refusal, Way};
+use crate::export;
+use crate::print::{Room, Subject};
+
+#[derive(Serialize)]
+struct Inspection<'a> {
+    run: &'a str,
+    deviation_mm: f64,
+    triangles: usize,
+    bytes: usize,
+    passes: bool,
+    questions: Vec<Asked>,
+}
+
+/// What a print service asks of the STL of a run, each question with its answer, as JSON text; the file is written and
+/// read back for it. `request` is JSON, `{ "run": "pump to block", "deviation": "fit" }`, the deviation as for a file.
+///
+/// # Errors
+/// As [`super::export_file`].
+pub fn inspect(text: &str, request: &str) -> Result<String, Refusal> {
+    let stages = Stages::of(text)?;
+    let (run, deviation) = asked(request, &stages)?;
+    inspected(&stages, run, deviation)
+}
+
+fn asked(request: &str, stages: &Stages<'_>) -> Result<(usize, Deviation), Refusal> {
+    const EXAMPLE: &str = "{ \"run\": \"pump to block\", \"deviation\": 0.01 }";
+    let Ok(Value::Object(keys)) = serde_json::from_str::<Value>(request) else {
+        return Err(Refusal::at("", format!("The request must be a JSON object, such as {EXAMPLE}.")));
+    };
+    if let Some(key) = keys.keys().find(|key| !["run", "deviation"].contains(&key.as_str())) {
+        let place = format!("/{}", key.replace('~', "~0").replace('/', "~1"));
+        return Err(Refusal::at(
+            place,
+            format!("The request's key {} is not known; it has run and deviation.", quoted(key)),
+        ));
+    }
+    let Some(name) = keys.get("run").and_then(Value::as_str) else {
+        return Err(Refusal::at("/run", "Say which run by its name, \"run\": \"...\"."));
+    };
+    Ok((stages.run_named(name, "/run")?, Deviation::read(keys.get("deviation"))?))
+}
+
+fn inspected(stages: &Stages<'_>, run: usize, deviation: Deviation) -> Result<String, Refusal> {
+    let (deviation, mesh) = meshed(stages, run, deviation)?;
+    let name = &stages.design.runs[run].name;
+    let bytes = export::stl(&mesh, name);
+    let Some(solid) = read_stl(&bytes) else { return Err(stages.not_made(run)) };
+    let subject = Subject::of(stages, run)?;
+    let process = &stages.design.process;
+    let printer = &process.printer;
+    let limits = Limits {
+        material: subject.profile().material_volume(),
+        wall: subject.profile().least_wall().wall,
+        least_wall: printer.least_wall,
+        resin: process.material.way == Some(Way::Resin),
+        room: Room::of(printer, process.material.way).size,
+        fits: subject.chosen().is_some_and(|standing| standing.fits()),
+        most_triangles: printer.most_triangles,
+        most_mb: printer.most_mb,
+        source: &printer.source,
+    };
+    let questions = questions(&solid, &limits);
+    let inspection = Inspection {
+        run: name,
+        deviation_mm: deviation,
+        triangles: solid.mesh.indices.len() / 3,
+        bytes: bytes.len(),
+        passes: questions.iter().all(|asked| asked.passes),
+        questions,
+    };
+    Ok(serde_json::to_string(&inspection).unwrap_or_default())
+}
