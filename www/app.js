@@ -13,6 +13,7 @@ import { focusPlace, keepingFocus } from "./focus.js";
 import { Notices } from "./notices.js";
 import { Opening } from "./opening.js";
 import { page } from "./page.js";
+import { Plate } from "./plate/plate.js";
 import { PreviewDesk } from "./preview/desk.js";
 import { nextTheme, themeInForce } from "./preview/theme.js";
 import { download } from "./result/download.js";
@@ -71,6 +72,7 @@ export class App {
     this.graphs = new Graphs(this);
     this.comparing = new Comparing(this);
     this.whatIf = new WhatIf(this);
+    this.plate = new Plate(this);
   }
 
   start() {
@@ -175,6 +177,7 @@ export class App {
     this.selected = null;
     this.preview.solid.fitNext();
     this.whatIf.anotherDesign();
+    this.plate.anotherDesign();
   }
 
   /** @param {FileRequest} request */
@@ -234,6 +237,7 @@ export class App {
     this.#waitingLong = false;
     void this.comparing.refresh();
     void this.whatIf.refresh();
+    void this.plate.refresh();
     clearTimeout(this.#rest);
     this.#rest = setTimeout(() => {
       this.spoken = standing(this.store.design, this.problems, this.findings);

@@ -6,6 +6,7 @@ import { ACCEPTED } from "./design/open.js";
 import { form } from "./form/sections.js";
 import { section } from "./form/section.js";
 import { isBlank } from "./form/sheet.js";
+import { platePanel } from "./plate/panel.js";
 import { previewPanel } from "./preview/panel.js";
 import { chosenTheme } from "./preview/theme.js";
 import { printedPages } from "./result/drawing.js";
@@ -22,7 +23,7 @@ import { mark } from "./words/marks.js";
 /** @import { Sheet } from "./form/sheet.js" */
 
 /** Where a person on a small screen jumps to. */
-const JUMPS = [["ports", "Ports"], ["runs", "Runs"], ["making", "Making"], ["leak-test", "Leak test"], ["preview", "Preview"], ["result", "Result"], ["whole-loop", "Loop"], ["plots", "Plots"], ["what-if", "What if"], ["files", "Files"], ["compare", "Compare"]];
+const JUMPS = [["ports", "Ports"], ["runs", "Runs"], ["making", "Making"], ["leak-test", "Leak test"], ["preview", "Preview"], ["result", "Result"], ["whole-loop", "Loop"], ["plots", "Plots"], ["what-if", "What if"], ["plate", "On the plate"], ["files", "Files"], ["compare", "Compare"]];
 
 /**
  * The whole page.
@@ -52,6 +53,7 @@ export function page(app, sheet) {
           ${section("whole-loop", "What the loop does", nothing, loopPanel(sheet))}
           ${section("plots", "Plots", nothing, plotsPanel(sheet, app.graphs, filesState.save))}
           ${section("what-if", "What if", nothing, whatIfPanel(sheet, app.whatIf))}
+          ${section("plate", "On the plate", nothing, platePanel(sheet, app.plate, filesState))}
           ${section("files", "Files", nothing, files(sheet, filesState))}
           ${section("compare", "Compare", nothing, comparePanel(sheet, app.comparing))}
         </div>

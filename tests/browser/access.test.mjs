@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import axe from "axe-core";
-import { bench, settled, shot } from "./bench.mjs";
+import { bench, keptDesign, settled, shot } from "./bench.mjs";
 
 const its = bench();
 const TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
@@ -33,6 +33,15 @@ const STATES = {
     await page.locator("#what-if-bores").fill("8, 9, 12, ten");
     await page.locator(".variants tbody").nth(4).waitFor();
     await page.locator(".variants-chart .dot").first().focus();
+  },
+  "on the plate": async (page) => {
+    const design = await keptDesign(page);
+    design.runs[0].stance = { up: [0, 1, 0] };
+    await page.locator("#open-file").setInputFiles({ name: "own.json", mimeType: "application/json", buffer: Buffer.from(JSON.stringify(design)) });
+    await settled(page);
+    await page.locator(".plate > summary").click();
+    await page.locator(".stance-card").nth(1).waitFor();
+    await page.locator("#way-0-look").focus();
   },
   blank: async (page) => {
     await page.getByRole("button", { name: "Start from…" }).click();

@@ -7,9 +7,10 @@ import { PLOTS } from "./graphs.js";
 
 /** @import { Finding, RunReport } from "../engine/messages.js" */
 /** @import { Sheet } from "../form/sheet.js" */
+/** @import { Stood } from "../plate/plate.js" */
 /** @import { PlotKind } from "./graphs.js" */
 
-/** @typedef {{ kind: "stl" | "3mf" | "bend-table" | "points" | "drawing" | PlotKind | "all" | "design", run?: string, deviation?: number, flip?: boolean, from?: string }} FileRequest */
+/** @typedef {{ kind: "stl" | "3mf" | "bend-table" | "points" | "drawing" | PlotKind | "all" | "design", run?: string, deviation?: number, flip?: boolean, from?: string, stance?: Stood }} FileRequest */
 /** @typedef {{ deviation: number, setDeviation: (deviation: number) => void, save: (request: FileRequest) => void }} FilesState */
 
 /** Tables and drawing of a run: what the engine calls each, and the button's words. */

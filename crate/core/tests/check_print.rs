@@ -76,6 +76,12 @@ fn a_stance_of_ones_own_that_is_worse_is_told_and_given_up_by_its_fix() {
     assert!(message.contains("of resin in one cup") && message.contains("that is found has none"), "{message}");
     let mended = apply(&text, &cup["fix"].to_string()).unwrap();
     assert!(told(&mended).iter().all(|finding| finding["code"] != json!("print_cup")), "{mended}");
+    // A stance in which it does not fit, while there is one in which it does.
+    let long = design(straight(250.0, 12.0, 8.0), [200.0, 125.0, 300.0]);
+    let mut level: Value = serde_json::from_str(&long).unwrap();
+    level["runs"][0]["stance"] = json!({"up": [0, 0, 1]});
+    let size = told(&level.to_string()).remove(0);
+    assert!(size["message"].as_str().unwrap().contains("by 60 mm. The best stance that is found fits."), "{size}");
     // Lying on its side the bore is flat, and what is level needs support where the rings seal.
     value["runs"][0]["stance"] = json!({"up": [0, 1, 0]});
     let codes: Vec<Value> = told(&value.to_string()).iter().map(|finding| finding["code"].clone()).collect();
@@ -91,6 +97,6 @@ fn what_no_stance_avoids_is_told_as_such() {
         [300.0, 300.0, 300.0],
     );
     let bore = told(&text).into_iter().find(|finding| finding["code"] == json!("print_bore")).unwrap();
-    assert!(bore["message"].as_str().unwrap().contains("flatter than 30° however it stands"), "{bore}");
+    assert!(bore["message"].as_str().unwrap().contains("flatter than 30° even as it stands best"), "{bore}");
     assert_eq!(bore["fix"], Value::Null);
 }

@@ -71,10 +71,13 @@ pub fn of_stance(subject: Subject<'_>, run: usize, chosen: &Standing, best: &Sta
         if avoids { finding.word("best", words) } else { finding }
     };
     let mm = |value: f64| if value > LEAST { words::number(value, "mm") } else { "none".to_owned() };
+    let room = |best: &Standing| {
+        if best.fits() { "fits".to_owned() } else { format!("does so by {}", words::number(-best.figures.slack, "mm")) }
+    };
     let mut found = Vec::new();
     if !chosen.fits() {
         let [x, y, z] = [0, 1, 2].map(|axis| words::number(chosen.bounds.max[axis] - chosen.bounds.min[axis], ""));
-        let finding = about("print_size", -chosen.figures.slack, (-best.figures.slack).max(0.0), String::new());
+        let finding = about("print_size", -chosen.figures.slack, (-best.figures.slack).max(0.0), room(best));
         let finding = Finding { source: PRINTER, ..finding };
         found.push(finding.word("printer", wording::quoted(&printer.name)).word("box", format!("{x} × {y} × {z}")));
     }

@@ -6,7 +6,8 @@
 pub struct Cost {
     /// 0 where it fits the room; else 1000 and the millimetres that it sticks out by, so that what fits always comes first.
     pub fit: f64,
-    /// Resin: 100 times the share of the bore that is a cup.
+    /// Resin: 300 times the share of the bore that is a cup, so that a whole coil would rather lie flat than trap a fifth of
+    /// itself.
     pub cups: f64,
     /// 60 times the share of the bore's length that is flatter than it may be, half of it for being so and half by how much.
     pub bore: f64,
@@ -24,7 +25,7 @@ pub struct Cost {
 }
 
 pub(super) const NO_FIT: f64 = 1_000.0;
-pub(super) const CUPS: f64 = 100.0;
+pub(super) const CUPS: f64 = 300.0;
 pub(super) const BORE: f64 = 60.0;
 pub(super) const BANDS: f64 = 30.0;
 pub(super) const SUPPORTS: f64 = 20.0;

@@ -11,6 +11,7 @@ pub(super) const WORDS: &[Words] = &[
             "its {diameter} of {value} has no room between the margins of {printer}; {limit} is the most that has.",
             "it is {value} from one place to another, and the room of {printer} is {limit} from corner to corner. Choose a \
              printer with more room.",
+            "as it is to stand, it sticks out of the room of {printer} by {value}. The best stance that is found {best}.",
             "it sticks out of the room of {printer} by {value} as it fits best; its box is {box} mm then. Choose a printer \
              with more room.",
         ],
@@ -22,7 +23,7 @@ pub(super) const WORDS: &[Words] = &[
         meaning: "A bore that lies flat needs support inside, which cannot be taken out again, or its ceiling sags into it.",
         messages: &[
             "as it is to stand, {value} of its bore is flatter than {angle}. The best stance that is found has {best}.",
-            "{value} of its bore is flatter than {angle} however it stands. Look at the flat parts' ceilings before it is used.",
+            "{value} of its bore is flatter than {angle} even as it stands best. Look at those parts' ceilings before it is used.",
         ],
         limit: Limit::Most,
     },
@@ -33,7 +34,7 @@ pub(super) const WORDS: &[Words] = &[
                   and each layer pulls a vacuum as it is lifted off: walls tear or bulge.",
         messages: &[
             "as it is to stand, its bore traps {volume} of resin in {count}. The best stance that is found has {best}.",
-            "its bore traps {volume} of resin in {count} however it stands. A hole to vent it, or a way without a dip, would help.",
+            "its bore traps {volume} of resin in {count} even as it stands best. A hole to vent it, or a way without a dip, would help.",
         ],
         limit: Limit::Exact,
     },
@@ -43,7 +44,7 @@ pub(super) const WORDS: &[Words] = &[
         meaning: "Where supports are broken off they leave scars, and an O-ring does not seal on a scar.",
         messages: &[
             "as it is to stand, {value} of its sealing bands need support. The best stance that is found has {best}.",
-            "{value} of its sealing bands need support however it stands. Sand them smooth and measure them before use.",
+            "{value} of its sealing bands need support even as it stands best. Sand them smooth and measure them before use.",
         ],
         limit: Limit::Most,
     },
