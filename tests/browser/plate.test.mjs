@@ -159,3 +159,38 @@ test("all of it by keyboard", async () => {
     assert.ok((await keptDesign(page)).runs[0].stance);
   });
 });
+
+test("a stance is typed in the run's card too, and one that points nowhere is to mend there", async () => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    const part = page.locator("#at-runs-0-stance");
+    await part.getByRole("checkbox", { name: "Own stance on the plate" }).check();
+    await part.getByRole("radio", { name: "+y" }).check();
+    await page.locator("#at-runs-0-stance-turn_deg").fill("45");
+    await settled(page);
+    assert.deepEqual((await keptDesign(page)).runs[0].stance, { up: [0, 1, 0], turn_deg: 45 });
+    await part.getByRole("radio", { name: "other" }).check();
+    await page.locator("#at-runs-0-stance-up-1").fill("0");
+    await settled(page);
+    assert.match(await page.locator("#at-runs-0-stance-up-notes").innerText(), /points nowhere/);
+    await part.getByRole("checkbox", { name: "Own stance on the plate" }).uncheck();
+    await settled(page);
+    assert.equal((await keptDesign(page)).runs[0].stance, null);
+  });
+});
+
+test("what an own printer can do is typed with its other figures, and the ways follow", async () => {
+  await its.withPage(async (page) => {
+    await openPlate(page);
+    await page.locator("#at-process-printer-own").click();
+    for (const [key, text] of [["margin", "2"], ["overhang_deg", ""], ["bore_deg", "55"], ["layer_mm", "0,1"], ["seconds_per_layer", "6"], ["bridge_mm", "15"], ["spot_mm", "0.03"], ["most_triangles", "500000"], ["most_mb", "64"]]) {
+      await page.locator(`#at-process-printer-${key}`).fill(text);
+    }
+    await settled(page);
+    await found(page);
+    const { printer } = (await keptDesign(page)).process;
+    assert.deepEqual([printer.margin, printer.overhang_deg, printer.bore_deg, printer.layer_mm, printer.spot_mm, printer.most_mb], [2, null, 55, 0.1, 0.03, 64]);
+    const words = await cards(page).first().innerText();
+    assert.ok(words.includes("flatter than 55°") && !words.includes("sealing bands"), words);
+  });
+});

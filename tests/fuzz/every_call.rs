@@ -12,6 +12,8 @@ const DEVIATION: f64 = 0.3;
 const MOST_MESHED: usize = 2;
 /// Tube of a run that is meshed, mm.
 const MOST_LENGTH: f64 = 5_000.0;
+/// Tube of a run that is stood on the plate, mm: the search takes a quarter of a second where tests are built.
+const MOST_STOOD: f64 = 400.0;
 
 /// Makes every call on `text`.
 ///
@@ -100,8 +102,27 @@ fn one_run(text: &str, run: &Value) {
             assert!(!paper.contains(none), "a {kind} with {none} in it");
         }
     }
+    stands(text, name, length);
     let file = told(engine::file_name(text, &request)).expect("what has a file has a name");
     assert!(file.ends_with(".stl") && !file.contains(['/', '\\', '\0']), "{file}");
+}
+
+/// A made run has stances, whose figures are numbers, and a file of it is made or refused in words.
+fn stands(text: &str, name: &str, length: f64) {
+    if length > MOST_STOOD {
+        return;
+    }
+    let stances = told(engine::stances(text, name)).expect("a made run can stand");
+    let stances: Value = serde_json::from_str(&stances).expect("the stances are JSON");
+    let list = stances["stances"].as_array().expect("the stances are a list");
+    assert!((1..=5).contains(&list.len()), "one to five stances");
+    for stance in list {
+        let numbers = ["turn_deg", "slack_mm", "height_mm", "support_mm2", "cups_mm3", "pools_mm3", "flat_mm"];
+        assert!(numbers.iter().all(|key| stance[key].is_number()), "a stance without a figure: {stance}");
+        assert!(stance["cost"]["total"].as_f64().is_some_and(|cost| cost >= 0.0), "what it costs: {stance}");
+    }
+    let request = json!({ "kind": "stl", "run": name, "deviation": DEVIATION, "stance": true }).to_string();
+    told(engine::export_file(text, &request));
 }
 
 /// The value; nothing where it was refused, once the refusal is seen to have words and a place.

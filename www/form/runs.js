@@ -15,6 +15,7 @@ import { route } from "./route.js";
 import { runEdits } from "./run-edits.js";
 import { section } from "./section.js";
 import { idOf } from "./sheet.js";
+import { stancePart } from "./stance.js";
 
 /** @import { Run } from "../design/types.js" */
 /** @import { Sheet } from "./sheet.js" */
@@ -59,7 +60,7 @@ function runBody(sheet, run, index, pointer) {
     ${row(sheet, [portChoice(sheet, `${pointer}/from`, run.from), portChoice(sheet, `${pointer}/to`, run.to)], "two")}
     ${tubeSize(sheet, run, pointer)}
     ${route(sheet, run, pointer)}
-    ${dressPart(sheet, run, pointer)} ${ends(sheet, pointer)} ${runEdits(sheet, run, index)}`;
+    ${dressPart(sheet, run, pointer)} ${ends(sheet, pointer)} ${stancePart(sheet, run, pointer)} ${runEdits(sheet, run, index)}`;
 }
 
 /**

@@ -56,7 +56,7 @@ rows! {
         .from(-45.0).to(45.0).step(0.5, 2.0).or(0.0);
 
     /// How a run stands on the plate.
-    STANCE = group("/runs/*/stance", "Stance on the plate",
+    STANCE = group("/runs/*/stance", "Own stance on the plate",
         "How the tube stands on the printer's plate; left out, the best that is found.");
     /// Which way is away from the plate.
     STANCE_UP = number("/runs/*/stance/up/*", "Up", "",
