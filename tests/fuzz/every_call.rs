@@ -13,7 +13,7 @@ const MOST_MESHED: usize = 2;
 /// Tube of a run that is meshed, mm.
 const MOST_LENGTH: f64 = 5_000.0;
 /// Tube of a run that is stood on the plate, mm: the search takes a quarter of a second where tests are built.
-const MOST_STOOD: f64 = 400.0;
+const MOST_STOOD: f64 = 150.0;
 
 /// Makes every call on `text`.
 ///
@@ -121,7 +121,9 @@ fn stands(text: &str, name: &str, length: f64) {
         assert!(numbers.iter().all(|key| stance[key].is_number()), "a stance without a figure: {stance}");
         assert!(stance["cost"]["total"].as_f64().is_some_and(|cost| cost >= 0.0), "what it costs: {stance}");
     }
-    let request = json!({ "kind": "stl", "run": name, "deviation": DEVIATION, "stance": true }).to_string();
+    // The best as it is told, so that it is not searched for again.
+    let stance = json!({ "up": list[0]["up"], "turn_deg": list[0]["turn_deg"] });
+    let request = json!({ "kind": "stl", "run": name, "deviation": DEVIATION, "stance": stance }).to_string();
     told(engine::export_file(text, &request));
 }
 
