@@ -80,6 +80,12 @@ impl Record {
             for kind in ["stl", "3mf", "bend-table", "points", "drawing"] {
                 self.file(of, &text, json!({ "kind": kind, "run": run, "deviation": deviations.first() }))?;
             }
+            self.file(of, &text, json!({ "kind": "coupon", "run": run, "deviation": 0.05 }))?;
+            self.file(
+                of,
+                &text,
+                json!({ "kind": "coupon", "run": run, "format": "stl", "count": 3, "step": 0.1, "deviation": 0.05 }),
+            )?;
         }
         for kind in ["3mf", "design", "all"] {
             self.file(of, &text, json!({ "kind": kind, "deviation": deviations.last() }))?;

@@ -8,6 +8,7 @@ pub mod accept;
 pub mod bleed;
 pub mod centreline;
 pub mod check;
+pub mod coupon;
 pub mod design;
 pub mod distance;
 pub mod edit;

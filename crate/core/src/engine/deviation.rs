@@ -31,6 +31,14 @@ impl Deviation {
             Some(value) => checked_deviation(value.as_f64().unwrap_or(f64::NAN), "/deviation").map(Self::Of),
         }
     }
+
+    /// The finest that it may come to, mm.
+    pub fn finest(self) -> f64 {
+        match self {
+            Self::Of(deviation) => deviation,
+            Self::Fit => USUAL_DEVIATION,
+        }
+    }
 }
 
 /// The mesh of a run with its deviation, mm. Where no deviation stays within the printer's limits it is the coarsest, and

@@ -2,6 +2,7 @@
 
 use serde_json::{Map, Value};
 
+use super::coupon::{self, Asked};
 use super::deviation::{Deviation, meshed};
 use super::plots::{USUAL_WIDTH, plot, width};
 use super::stages::Stages;
@@ -25,12 +26,17 @@ struct Request {
     width: u32,
     /// How the run stands; none for where it is in the datum.
     stance: Option<Stood>,
+    /// What a coupon is to be.
+    coupon: Asked,
 }
 
 /// The bytes of a file. `request` is JSON: `{ "kind": "stl", "run": "pump to block", "deviation": 0.01 }`; a 3MF
 /// without a run holds all made runs; the deviation "fit" is the finest that the printer's limits of a file allow;
-/// `design` and `all` are of the whole design. A `bend-table` can be asked for with `"flip": true`, rotations against the right-hand rule, and `"from": "end"`, fed from the run's end. A plot,
-/// `loss-plot`, `margins-plot` or `stiffness-plot`, is of the whole design and can be asked for with a `"width"`, CSS pixels.
+/// `design` and `all` are of the whole design. A `bend-table` can be asked for with `"flip": true`, rotations against the
+/// right-hand rule, and `"from": "end"`, fed from the run's end. A plot, `loss-plot`, `margins-plot` or `stiffness-plot`,
+/// is of the whole design and can be asked for with a `"width"`, CSS pixels.
+/// A `coupon` is of one run's tube; `"format": "stl"` makes it an archive of STLs, one a stick, instead of a 3MF, and
+/// `"count"` and `"step"` say how many sizes it has and how far apart.
 ///
 /// An STL or 3MF of one run is in the builder's datum, unless it is asked for with a `"stance"`: `true` for the run's own,
 /// or the best where it states none, or `{ "up": [x, y, z], "turn_deg": a }`. Its coordinates are then the printer's: x and
@@ -56,6 +62,9 @@ pub fn export_file(text: &str, request: &str) -> Result<Vec<u8>, Refusal> {
         (Kind::BendTable, Some(run)) => told(&stages, run, |told| export::bend_csv(told, request.feed)),
         (Kind::Points, Some(run)) => told(&stages, run, export::points_csv),
         (Kind::Drawing, Some(run)) => told(&stages, run, |told| export::drawing(told).into_bytes()),
+        (Kind::Coupon, Some(run)) => {
+            coupon::file(&stages, run, &request.coupon, request.deviation.finest(), &told_design)
+        }
         (kind, _) if kind.is_plot() => plot(&stages, kind, request.width),
         (_, None) if request.kind != Kind::All => {
             let meshes = all_meshes(&stages, request.deviation)?;
@@ -127,7 +136,11 @@ pub fn file_name(text: &str, request: &str) -> Result<String, Refusal> {
     let stages = Stages::of(text)?;
     let request = Request::read(request, &stages)?;
     let name = request.run.map_or(title(&stages), |run| &stages.design.runs[run].name);
-    Ok(request.kind.file_name(&export::file_stem(name)))
+    let stem = export::file_stem(name);
+    Ok(match request.kind {
+        Kind::Coupon => request.kind.file_name_ending(&stem, request.coupon.extension()),
+        kind => kind.file_name(&stem),
+    })
 }
 
 /// The design's name, or what stands for it.
@@ -183,7 +196,8 @@ impl Request {
         };
         if let Some(key) = keys.keys().find(|key| !KEYS.contains(&key.as_str())) {
             let message = format!(
-                "The request's key {} is not known; it has kind, run, deviation, flip, from, width and stance.",
+                "The request's key {} is not known; it has kind, run, deviation, flip, from, width, stance, format, count \
+                 and step.",
                 quoted(key)
             );
             return refused(&format!("/{}", key.replace('~', "~0").replace('/', "~1")), message);
@@ -201,12 +215,13 @@ impl Request {
             deviation,
             feed: feed(kind, &keys)?,
             width: width(kind, &keys)?,
+            coupon: coupon::asked(kind, &keys)?,
         })
     }
 }
 
 /// What a request may say.
-const KEYS: [&str; 7] = ["kind", "run", "deviation", "flip", "from", "width", "stance"];
+const KEYS: [&str; 10] = ["kind", "run", "deviation", "flip", "from", "width", "stance", "format", "count", "step"];
 
 /// How a bend table is to be told; other kinds have no say in it.
 fn feed(kind: Kind, keys: &Map<String, Value>) -> Result<Feed, Refusal> {

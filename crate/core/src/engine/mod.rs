@@ -1,6 +1,7 @@
 //! The engine's calls, as the page and other programs use them: texts in, texts and arrays out. Each call reads the
 //! text anew and keeps nothing; a refused call says why and where.
 
+mod coupon;
 mod deviation;
 mod files;
 mod inspect;

@@ -46,3 +46,13 @@ pub fn zip(design: &DesignTold<'_>, runs: &[NamedMesh<'_>], papers: &[Vec<Paper>
     archive.deflate(&Kind::Design.file_name(&file_stem(design.title)), design.text.as_bytes());
     archive.finish()
 }
+
+/// A zip archive with an STL of each part, for services that take one body a file.
+pub fn zip_of_stls(parts: &[NamedMesh<'_>]) -> Vec<u8> {
+    let mut archive = Archive::new();
+    let stems = unique_stems(parts.iter().map(|part| part.name));
+    for (part, stem) in parts.iter().zip(&stems) {
+        archive.deflate(&Kind::Stl.file_name(stem), &stl(part.mesh, part.name));
+    }
+    archive.finish()
+}

@@ -19,6 +19,8 @@ pub enum Kind {
     MarginsPlot,
     /// Temperatures against what materials stand, SVG.
     StiffnessPlot,
+    /// The fit coupon of one run's tube: 3MF, or an archive of STLs.
+    Coupon,
     /// The design itself, canonical JSON.
     Design,
     /// An archive of everything: all of the above of each made run, and the design.
@@ -36,6 +38,7 @@ impl Kind {
         Self::LossPlot,
         Self::MarginsPlot,
         Self::StiffnessPlot,
+        Self::Coupon,
         Self::Design,
         Self::All,
     ];
@@ -54,16 +57,17 @@ impl Kind {
             Self::LossPlot => "loss-plot",
             Self::MarginsPlot => "margins-plot",
             Self::StiffnessPlot => "stiffness-plot",
+            Self::Coupon => "coupon",
             Self::Design => "design",
             Self::All => "all",
         }
     }
 
-    /// What follows the last dot of its file name.
+    /// What follows the last dot of its file name; of a coupon where nothing else is asked for.
     pub fn extension(self) -> &'static str {
         match self {
             Self::Stl => "stl",
-            Self::ThreeMf => "3mf",
+            Self::ThreeMf | Self::Coupon => "3mf",
             Self::BendTable | Self::Points => "csv",
             Self::Drawing | Self::LossPlot | Self::MarginsPlot | Self::StiffnessPlot => "svg",
             Self::Design => "json",
@@ -79,6 +83,7 @@ impl Kind {
             Self::LossPlot => " loss",
             Self::MarginsPlot => " margins",
             Self::StiffnessPlot => " heat",
+            Self::Coupon => " coupon",
             _ => "",
         };
         format!("{name}{what}")
@@ -86,12 +91,17 @@ impl Kind {
 
     /// Its file's name from a stem that is safe; two tables of one run get different ones.
     pub fn file_name(self, stem: &str) -> String {
-        format!("{}.{}", self.called(stem), self.extension())
+        self.file_name_ending(stem, self.extension())
+    }
+
+    /// As [`Kind::file_name`], with another ending.
+    pub fn file_name_ending(self, stem: &str, extension: &str) -> String {
+        format!("{}.{extension}", self.called(stem))
     }
 
     /// Whether a file of it holds exactly one run.
     pub fn is_of_one_run(self) -> bool {
-        matches!(self, Self::Stl | Self::BendTable | Self::Points | Self::Drawing)
+        matches!(self, Self::Stl | Self::BendTable | Self::Points | Self::Drawing | Self::Coupon)
     }
 
     /// Whether it is a plot.

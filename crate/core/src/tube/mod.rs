@@ -3,10 +3,12 @@
 mod dress;
 mod marks;
 mod section;
+mod stick;
 
 pub use dress::Lobes;
 pub use marks::Marks;
 pub use section::Section;
+pub use stick::{StickEnd, groove};
 
 use crate::design::{Printer, Run};
 use crate::layout::PlacedRun;

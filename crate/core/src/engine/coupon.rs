@@ -1,0 +1,127 @@
+//! The fit coupon on request: of which run's tube, in which sizes, as which file.
+
+use serde_json::{Map, Value};
+
+use super::stages::Stages;
+use crate::coupon::{COUNT, Coupon, CouponFault, Ladder, STEP};
+use crate::design::Refusal;
+use crate::design::wording::shown;
+use crate::export::{self, DesignTold, Kind, NamedMesh};
+use crate::mesh::is_solid;
+
+/// What a coupon is asked to be.
+pub(super) struct Asked {
+    ladder: Ladder,
+    format: Format,
+}
+
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Format {
+    /// One 3MF with an object a stick.
+    ThreeMf,
+    /// An archive with an STL a stick.
+    Stl,
+}
+
+impl Asked {
+    /// What follows the last dot of the file's name.
+    pub fn extension(&self) -> &'static str {
+        match self.format {
+            Format::ThreeMf => "3mf",
+            Format::Stl => "zip",
+        }
+    }
+}
+
+/// What a request says of the coupon; other kinds have no say in it.
+pub(super) fn asked(kind: Kind, keys: &Map<String, Value>) -> Result<Asked, Refusal> {
+    if let Some(key) = ["format", "count", "step"].into_iter().find(|key| keys.contains_key(*key))
+        && kind != Kind::Coupon
+    {
+        let message = format!("Only a coupon has \"{key}\"; leave it out for a file of kind \"{}\".", kind.word());
+        return Err(Refusal::at(format!("/{key}"), message));
+    }
+    let format = match keys.get("format").map(|value| value.as_str().unwrap_or_default()) {
+        None | Some("3mf") => Format::ThreeMf,
+        Some("stl") => Format::Stl,
+        Some(_) => return Err(Refusal::at("/format", "The format of a coupon must be \"3mf\" or \"stl\".")),
+    };
+    let usual = Ladder::default();
+    let odd = (COUNT[0]..=COUNT[1]).step_by(2);
+    let count = match keys.get("count") {
+        None => usual.count,
+        Some(value) => odd.clone().find(|count| value.as_f64() == Some(f64::from(*count))).ok_or_else(|| {
+            let all: Vec<String> = odd.map(|count| count.to_string()).collect();
+            Refusal::at(
+                "/count",
+                format!("A coupon's sizes lie evenly round the stated one: count them {}.", all.join(", ")),
+            )
+        })?,
+    };
+    let step = match keys.get("step") {
+        None => usual.step,
+        Some(value) => value.as_f64().filter(|step| (STEP[0]..=STEP[1]).contains(step)).ok_or_else(|| {
+            let message = format!("The step between sizes must be a number from {} to {} mm.", STEP[0], STEP[1]);
+            Refusal::at("/step", message)
+        })?,
+    };
+    Ok(Asked { ladder: Ladder { count, step }, format })
+}
+
+/// The coupon's bytes.
+pub(super) fn file(
+    stages: &Stages<'_>,
+    run: usize,
+    asked: &Asked,
+    deviation: f64,
+    design: &DesignTold<'_>,
+) -> Result<Vec<u8>, Refusal> {
+    let stated = &stages.design.runs[run];
+    let coupon = of_run(stages, run, asked.ladder).map_err(|fault| match fault {
+        CouponFault::NoBore { bore } => Refusal::at(
+            "/step",
+            format!("The thinnest end would have a bore of {} mm. Take a smaller step or fewer sizes.", shown(bore)),
+        ),
+        CouponFault::NoWall { wall } => Refusal::at(
+            format!("/runs/{run}/ends/chamfer_length"),
+            format!(
+                "{}: the chamfer and the inner edge break leave {} mm of wall at the tip; shorten them first.",
+                stated.name,
+                shown(wall)
+            ),
+        ),
+    })?;
+    let meshes = coupon.meshes(stated, deviation).map_err(|fault| {
+        Refusal::at(format!("/runs/{run}{}", fault.path), format!("{}: {}.", stated.name, fault.message))
+    })?;
+    if !meshes.iter().all(is_solid) {
+        let message = "The coupon's mesh has a flaw, so no file is made of it. The fault is Tubewright's; another \
+                       deviation may do.";
+        return Err(Refusal::at(format!("/runs/{run}"), message));
+    }
+    let names: Vec<String> = coupon
+        .sticks
+        .iter()
+        .zip(1..)
+        .map(|(stick, number)| {
+            let [bottom, top] = stick.ends.map(|end| {
+                format!("{} mm with {} ring{}", shown(end.outer), end.rings, if end.rings == 1 { "" } else { "s" })
+            });
+            format!("stick {number}, {bottom}, {top}")
+        })
+        .collect();
+    let parts: Vec<NamedMesh<'_>> = names.iter().zip(&meshes).map(|(name, mesh)| NamedMesh { name, mesh }).collect();
+    let title = format!("{}, coupon", stated.name);
+    Ok(match asked.format {
+        Format::ThreeMf => export::three_mf(&parts, &design.meta(&title)),
+        Format::Stl => export::zip_of_stls(&parts),
+    })
+}
+
+/// The coupon of a run's tube, for the deeper of its two sockets.
+pub(crate) fn of_run(stages: &Stages<'_>, run: usize, ladder: Ladder) -> Result<Coupon, CouponFault> {
+    let (design, stated) = (&stages.design, &stages.design.runs[run]);
+    let sockets =
+        [&stated.from, &stated.to].map(|port| design.fitting_at(port).map_or(0.0, |fitting| fitting.socket_depth));
+    Coupon::of(stated, sockets[0].max(sockets[1]), design.process.printer.least_wall, ladder)
+}
