@@ -83,12 +83,18 @@ const keepOut = either(
   object({ name: text, box: object({ min: point, max: point }) }),
   object({ name: text, cylinder: object({ from: point, to: point, radius: typed }) }),
 );
+const readings = listOf(object({ nominal: typed, measured: perhaps(either(nothing, typed)) }));
+const fit = object({
+  material: text, printer: text, outer: readings, bore: readings, length: readings,
+  fitted: perhaps(either(nothing, object({ outer_diameter: typed, measured: perhaps(either(nothing, typed)) }))),
+});
 const design = object({
   format: (value) => value === "tubewright-design", version: (value) => value === 1, name: text, notes: text,
   fittings: listOf(fitting), ports: listOf(port), runs: listOf(run), keep_outs: listOf(keepOut), clearance: typed,
   process: object({
     material: either(text, material), printer: either(text, printer),
     factors: perhaps(object({ warm: typed, lasting: typed, safety: typed })),
+    fit: perhaps(either(nothing, fit)),
   }),
   loop: object({
     flow_l_per_h: typed, coolant: either(text, coolant), cold_c: perhaps(typed), working_c: typed, fault_c: typed,

@@ -45,6 +45,12 @@
  *   roughness_um?: Known, price_per_l?: Known, cautions?: string, source?: string }} Material
  */
 /** @typedef {{ warm: Typed, lasting: Typed, safety: Typed }} Factors what strength is lessened by */
+/** @typedef {{ nominal: Typed, measured?: Known }} Reading a size in the file, and as calipers read it */
+/** @typedef {{ outer_diameter: Typed, measured?: Known }} Fitted the end of a coupon that fitted best */
+/**
+ * What was read of a fit coupon.
+ * @typedef {{ material: string, printer: string, outer: Reading[], bore: Reading[], length: Reading[], fitted?: Fitted | null }} Fit
+ */
 /**
  * @typedef {{ name: string, build_volume: Point, least_wall: Typed, tolerance?: Known, margin?: Typed, layer_mm?: Known,
  *   spot_mm?: Known, overhang_deg?: Known, bore_deg?: Known, bridge_mm?: Known, seconds_per_layer?: Known,
@@ -71,7 +77,7 @@
 /**
  * @typedef {{ format: string, version: number, name: string, notes: string, fittings: Fitting[], ports: Port[],
  *   runs: Run[], keep_outs: KeepOut[], clearance: Typed,
- *   process: { material: string | Material, printer: string | Printer, factors?: Factors }, loop: Loop }} Design
+ *   process: { material: string | Material, printer: string | Printer, factors?: Factors, fit?: Fit | null }, loop: Loop }} Design
  */
 
 /** @typedef {"fittings" | "ports" | "runs" | "keep_outs"} ListName */

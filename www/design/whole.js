@@ -22,6 +22,7 @@ export function whole(design, words) {
     filled = withValue(filled, place, value);
   };
   if (!design.process.factors) fill("/process/factors", usualFactors(words));
+  if (design.process.fit === undefined) fill("/process/fit", null);
   for (const key of LOOP) {
     const usual = words.quantity(`/loop/${key}`).default;
     if (design.loop[key] === undefined && usual !== undefined && usual !== null) fill(`/loop/${key}`, usual);

@@ -28,6 +28,7 @@ fn main() -> Result<(), Fault> {
     for text in demos()? {
         record.design(text, &DEVIATIONS)?;
     }
+    record.design(measured(&demos()?[0])?, &DEVIATIONS)?;
     for made_up in designs(SEED, KINDS.len()) {
         record.design(made_up.text, &[made_up.deviation])?;
     }
@@ -134,6 +135,19 @@ impl Record {
         fs::write(self.folder.join(&name), bytes)?;
         Ok(name)
     }
+}
+
+/// A design whose files are corrected by a coupon.
+fn measured(text: &str) -> Result<String, Fault> {
+    let mut design: Value = serde_json::from_str(&engine::normalise(text).map_err(|refusal| refusal.message)?)?;
+    let process = &mut design["process"];
+    process["fit"] = json!({
+        "material": process["material"]["name"], "printer": process["printer"]["name"],
+        "outer": [{"nominal": 12, "measured": 12.07}, {"nominal": 12, "measured": 12.1}, {"nominal": 12.05, "measured": 12.13}],
+        "bore": [{"nominal": 8, "measured": 7.94}], "length": [{"nominal": 60, "measured": 59.77}],
+        "fitted": {"outer_diameter": 12, "measured": 12.03}
+    });
+    Ok(design.to_string())
 }
 
 fn demos() -> Result<Vec<String>, Fault> {

@@ -7,6 +7,8 @@
 
 use core::f64::consts::{FRAC_PI_4, PI};
 use serde_json::{Value, json};
+use tubewright_core::coupon::{lengths, sizes};
+use tubewright_core::design::Reading;
 use tubewright_core::flow::{
     Bend, Conditions, Coolant, Course, Fluid, Glycol, Pump, Stretch, contraction_factor, critical_reynolds_ito,
     critical_reynolds_schmidt, critical_reynolds_srinivasan, curved_friction, expansion_factor, ito_bend_factor,
@@ -20,7 +22,7 @@ type Made = Result<(Value, Value), Fault>;
 type Make = fn(&mut Chance) -> Made;
 
 /// Each kind's name and how a point of it is made.
-const KINDS: [(&str, Make); 10] = [
+const KINDS: [(&str, Make); 11] = [
     ("water", of_water),
     ("mixture", of_mixture),
     ("straight", of_straight),
@@ -31,6 +33,7 @@ const KINDS: [(&str, Make); 10] = [
     ("area", of_area),
     ("pump", of_pump),
     ("loop", of_loop),
+    ("readings", of_readings),
 ];
 
 fn main() -> Result<(), Fault> {
@@ -164,4 +167,19 @@ fn of_loop(chance: &mut Chance) -> Made {
     });
     let run = run_loss(&course, &at(found.flow))?;
     Ok((given, json!({ "flow": found.flow, "pressure": found.pressure, "run": run.total.nominal })))
+}
+
+fn of_readings(chance: &mut Chance) -> Made {
+    let (off, scatter) = (chance.from(-0.3, 0.3), chance.scale(1e-3, 0.2));
+    let readings: Vec<Reading> = (0..chance.whole(1, 40))
+        .map(|_| {
+            let nominal = chance.from(5.0, 20.0);
+            Reading { nominal, measured: Some(nominal + off + scatter * chance.from(-1.0, 1.0)) }
+        })
+        .collect();
+    let size = sizes(&readings).ok_or("there is a reading")?;
+    let ratio = lengths(&readings).ok_or("there is a reading")?.0;
+    let given: Vec<Value> = readings.iter().map(|one| json!([one.nominal, one.measured])).collect();
+    let found = json!({ "off": size.off, "deviation": size.deviation, "within": size.within, "ratio": ratio });
+    Ok((json!({ "readings": given }), found))
 }

@@ -5,7 +5,8 @@
 //! OUT gets, for each design, the design, its report, and an STL and a 3MF file of each run that can be made, and
 //! `manifest.json`: `{ "cases": [ { "kind", "seed", "expect", "design", "canonical", "report", "runs": [ { "name", "made",
 //! "deviation", "stl", "3mf", "outer_diameter", "bore", "length_mm", "material_mm3", "known_length_mm" } ] } ] }`.
-//! File names are relative to OUT; those of a run that is not made are null. Some designs' runs are listed once for
+//! Of every so many designs that can be made there is a `coupon` too, `{ "3mf", "outer_diameter", "bore", "ends", "corrected" }`, the
+//! last the STL of its first run corrected by a made-up coupon. File names are relative to OUT; those of a run that is not made are null. Some designs' runs are listed once for
 //! each deviation of a series, so that a judge can see the error follow what was asked for.
 
 use serde_json::{Value, json};
@@ -18,6 +19,8 @@ type Fault = Box<dyn std::error::Error>;
 
 /// The designs, of the first, that are meshed at each of [`SERIES`], mm: with bends and without, wide and close.
 const IN_SERIES: [usize; 6] = [1, 4, 7, 10, 13, 16];
+/// Of every so many designs the coupon is judged too.
+const WITH_COUPON: usize = 16;
 const SERIES: [f64; 4] = [0.04, 0.02, 0.01, 0.005];
 
 fn main() -> Result<(), Fault> {
@@ -30,16 +33,24 @@ fn main() -> Result<(), Fault> {
         fs::remove_dir_all(&folder)?;
     }
     fs::create_dir_all(&folder)?;
-    let mut cases = Vec::new();
+    let (mut cases, mut coupons) = (Vec::new(), Vec::new());
     for (number, design) in swept(seed.parse()?, count.parse()?).iter().enumerate() {
         let deviations: &[f64] = if IN_SERIES.contains(&number) { &SERIES } else { &[design.deviation] };
         let case = case(&folder, &format!("{:04}", number + 1), design, deviations)
             .map_err(|fault| format!("design {} ({}, seed {}): {fault}", number + 1, design.kind, design.seed))?;
         cases.push(case);
+        if number % WITH_COUPON == 0
+            && let Some(coupon) = coupon(&folder, &format!("{:04}", number + 1), design)?
+        {
+            coupons.push(coupon);
+        }
     }
     let made =
         cases.iter().flat_map(|case| case["runs"].as_array()).flatten().filter(|run| run["made"] == true).count();
-    fs::write(folder.join("manifest.json"), serde_json::to_string_pretty(&json!({ "cases": cases }))?)?;
+    fs::write(
+        folder.join("manifest.json"),
+        serde_json::to_string_pretty(&json!({ "cases": cases, "coupons": coupons }))?,
+    )?;
     println!("{} designs and {made} made runs in {}", cases.len(), folder.display());
     Ok(())
 }
@@ -79,4 +90,29 @@ fn case(folder: &Path, number: &str, design: &Generated, deviations: &[f64]) -> 
         "canonical": keep(format!("{number}-canonical.json"), canonical.as_bytes())?,
         "report": keep(format!("{number}-report.json"), report.as_bytes())?,
     }))
+}
+
+/// The coupon of a design's first run, and that run corrected by a coupon; none where the run cannot be made.
+fn coupon(folder: &Path, number: &str, design: &Generated) -> Result<Option<Value>, Fault> {
+    let mut stated: Value = serde_json::from_str(&engine::normalise(&design.text)?)?;
+    let run = stated["runs"][0].clone();
+    if engine::tube_mesh(&design.text, run["name"].as_str().unwrap_or_default(), 0.05).is_err() {
+        return Ok(None);
+    }
+    let request = json!({ "kind": "coupon", "run": run["name"], "deviation": 0.01 }).to_string();
+    let file = format!("{number}-coupon.3mf");
+    fs::write(folder.join(&file), engine::export_file(&design.text, &request)?)?;
+    let process = &stated["process"];
+    stated["process"]["fit"] = json!({
+        "material": process["material"]["name"], "printer": process["printer"]["name"],
+        "outer": [{ "nominal": 12, "measured": 12.06 }], "bore": [{ "nominal": 8, "measured": 7.96 }],
+        "length": [{ "nominal": 60, "measured": 59.8 }],
+    });
+    let request = json!({ "kind": "stl", "run": run["name"], "deviation": 0.02, "compensated": true }).to_string();
+    let corrected = format!("{number}-corrected.stl");
+    fs::write(folder.join(&corrected), engine::export_file(&stated.to_string(), &request)?)?;
+    Ok(Some(json!({
+        "kind": design.kind, "seed": design.seed, "3mf": file, "corrected": corrected,
+        "outer_diameter": run["tube"]["outer_diameter"], "bore": run["tube"]["bore"], "ends": run["ends"],
+    })))
 }

@@ -149,6 +149,26 @@ fn fit_takes_the_finest_file_that_the_printer_takes() {
     assert_eq!(chosen, [Some(0), Some(0), Some(2), Some(2), None], "the limits decide, not the words of the request");
 }
 
+/// A file that is corrected by a coupon holds another volume than the tube is to have: it is held against its own.
+#[test]
+fn a_compensated_file_is_judged_as_it_is_sent() {
+    let mut design: Value = serde_json::from_str(EXAMPLE).unwrap();
+    design["process"]["fit"] = json!({
+        "material": design["process"]["material"]["name"], "printer": design["process"]["printer"]["name"],
+        "outer": [{ "nominal": 12, "measured": 12.1 }, { "nominal": 12, "measured": 12.1 }, { "nominal": 12, "measured": 12.1 }],
+        "bore": [{ "nominal": 8, "measured": 7.9 }, { "nominal": 8, "measured": 7.9 }, { "nominal": 8, "measured": 7.9 }],
+        "length": [{ "nominal": 60, "measured": 59.7 }],
+    });
+    let design = design.to_string();
+    let told = inspected(&design, json!(0.02));
+    let request = json!({ "kind": "stl", "run": RUN, "deviation": 0.02 }).to_string();
+    let bytes = engine::export_file(&design, &request).unwrap();
+    assert_ne!(bytes[84..], file(json!(0.02))[84..], "the file is compensated");
+    assert_eq!(told["bytes"], bytes.len());
+    let volume = told["questions"].as_array().unwrap().iter().find(|asked| asked["code"] == "volume").unwrap();
+    assert_eq!(volume["passes"], true, "{volume}");
+}
+
 #[test]
 fn a_request_that_makes_no_sense_is_refused_at_its_place() {
     for (request, path) in [

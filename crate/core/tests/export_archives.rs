@@ -10,7 +10,7 @@ use tubewright_core::mesh::Mesh;
 
 const CORE: &str = "http://schemas.microsoft.com/3dmanufacturing/core/2015/02";
 
-const PUFFIN: DesignTold<'_> = DesignTold { title: "Puffin: all", text: "{}\n", material: "PETG" };
+const PUFFIN: DesignTold<'_> = DesignTold { title: "Puffin: all", text: "{}\n", material: "PETG", note: "" };
 
 fn unpack(bytes: &[u8]) -> Vec<(String, Vec<u8>)> {
     let mut archive = zip::ZipArchive::new(Cursor::new(bytes)).expect("zip opens it");

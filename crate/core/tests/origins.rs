@@ -24,6 +24,11 @@ fn demo() -> String {
     let presets: Value = serde_json::from_str(&engine::presets()).unwrap();
     let mut design = presets["demos"][1]["design"].clone();
     design["loop"]["leak_test"] = json!({"start_kpa": 40, "end_kpa": 39});
+    let read = |size: f64| json!([0.02, 0.0, 0.01].map(|more| json!({"nominal": size, "measured": size + more})));
+    let process = &mut design["process"];
+    let name = |of: &Value| of.get("name").unwrap_or(of).clone();
+    process["fit"] = json!({"material": name(&process["material"]), "printer": name(&process["printer"]),
+        "outer": read(12.0), "bore": read(8.0), "length": [{"nominal": 60, "measured": 60}]});
     design["fittings"][0]["bore"] = json!(9);
     design["fittings"][0]["seal"]["gland_width"] = json!(2.7);
     design.to_string()

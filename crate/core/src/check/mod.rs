@@ -9,6 +9,7 @@ mod curves;
 mod dress;
 mod far;
 mod finding;
+mod fit;
 mod fitted;
 mod heat;
 mod leak;
@@ -69,6 +70,7 @@ pub const CHECKS: &[Check] = &[
     bleed::findings,
     leak::findings,
     print::findings,
+    fit::findings,
 ];
 
 /// Findings of one kind about one run that are told: a run with more is wrong as a whole, and telling each corner of

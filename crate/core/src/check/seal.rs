@@ -5,7 +5,7 @@ use super::round::up;
 use super::{Finding, OneRun, PatchStep, Severity, Subject, words};
 use crate::design::{Fitting, wording};
 use crate::distance::Budget;
-use crate::service::{SealAtEnd, SealFault};
+use crate::service::{SealAtEnd, SealFault, TubeKnown};
 
 /// Squeeze that a ring is accepted with over what its sizes may be off; common practice, no source.
 const GOOD: [f64; 2] = [0.12, 0.30];
@@ -14,6 +14,10 @@ const POSSIBLE: [f64; 2] = [0.10, 0.40];
 
 /// Share of its groove that a ring may fill; two design guides.
 const FULL: f64 = 0.85;
+const GUIDES: &str = "two O-ring design guides";
+
+const MEASURED_PRACTICE: &str = "common practice, no source; the tube's scatter as measured on the coupon";
+const MEASURED_GUIDES: &str = "two O-ring design guides; the tube's scatter as measured on the coupon";
 
 /// `seal` (stop): the tube has no room in the gland, or the ring's squeeze as stated is beyond all guides; (care) it may
 /// leave the accepted range by what tube, ring and gland are likely to be off. `gland_full` (care): the ring has no room
@@ -41,7 +45,7 @@ impl<'a> End<'a> {
             return None;
         }
         let index = subject.design.fittings.iter().position(|other| other.name == fitting.name)?;
-        let seal = SealAtEnd::of(run.run, fitting, &subject.design.process.printer);
+        let seal = SealAtEnd::of(run.run, fitting, &subject.design.process);
         Some(Self { run, at_start, fitting, place: format!("/fittings/{index}/seal"), seal })
     }
 
@@ -87,7 +91,7 @@ impl<'a> End<'a> {
             .word("low", percent(low))
             .word("high", percent(high))
             .word("best", words::number(seal.best_outer, "mm"));
-        Some(finding)
+        Some(measured(finding, seal))
     }
 
     fn fill(&self, seal: &SealAtEnd) -> Option<Finding> {
@@ -95,9 +99,9 @@ impl<'a> End<'a> {
         let finding = self
             .found("gland_full", Severity::Care, format!("{}/gland_width", self.place))
             .value(fill.nominal * 100.0, "%")
-            .limit(FULL * 100.0, "two O-ring design guides")
+            .limit(FULL * 100.0, GUIDES)
             .word("high", percent(fill.likely[1]));
-        Some(finding)
+        Some(measured(finding, seal))
     }
 
     fn caught(&self, seal: &SealAtEnd) -> Option<Finding> {
@@ -112,6 +116,15 @@ impl<'a> End<'a> {
             .ways([vec![PatchStep::set(self.run.at("/ends/chamfer_length"), length)]]);
         Some(finding)
     }
+}
+
+/// Says where a coupon told how far the tube may be off.
+fn measured(finding: Finding, seal: &SealAtEnd) -> Finding {
+    if seal.tube_known != TubeKnown::Measured {
+        return finding;
+    }
+    let source = if finding.source == PRACTICE { MEASURED_PRACTICE } else { MEASURED_GUIDES };
+    finding.source(source).word("scatter", words::number(seal.tolerances.outer_diameter, "mm"))
 }
 
 fn percent(share: f64) -> String {

@@ -4,6 +4,10 @@
 //!
 //! Sizes of the sticks are common practice, no source.
 
+mod compensation;
+mod readings;
 mod stick;
 
+pub use compensation::{Compensation, HeldBack, Slip, correction};
+pub use readings::{CALIPERS, FEWEST, MeanOff, lengths, sizes};
 pub use stick::{COUNT, Coupon, CouponEnd, CouponFault, Ladder, STEP, Stick};

@@ -1,6 +1,6 @@
 //! The one way a design is written: every key, in the document's order, numbers as short as they read back the same.
 
-use super::making::{Factors, Material, Printer};
+use super::making::{Factors, Fit, Material, Printer, Reading};
 use super::model::{
     Coil, Coordinate, Design, Dress, Elbow, Ends, Fitting, KeepOut, KeepOutShape, Port, Run, Seal, Station,
 };
@@ -26,6 +26,10 @@ pub fn canonical(design: &Design) -> String {
             material(w.key("material"), &design.process.material);
             printer(w.key("printer"), &design.process.printer);
             factors(w.key("factors"), &design.process.factors);
+            match &design.process.fit {
+                Some(readings) => fit(w.key("fit"), readings),
+                None => w.null("fit"),
+            }
         });
         working(w.key("loop"), &design.working);
     });
@@ -219,6 +223,30 @@ fn factors(w: &mut Writer, factors: &Factors) {
         w.number("warm", factors.warm);
         w.number("lasting", factors.lasting);
         w.number("safety", factors.safety);
+    });
+}
+
+fn fit(w: &mut Writer, fit: &Fit) {
+    w.object(|w| {
+        w.text("material", &fit.material);
+        w.text("printer", &fit.printer);
+        w.list("outer", &fit.outer, reading);
+        w.list("bore", &fit.bore, reading);
+        w.list("length", &fit.length, reading);
+        match &fit.fitted {
+            Some(fitted) => w.key("fitted").object(|w| {
+                w.number("outer_diameter", fitted.outer_diameter);
+                w.known("measured", fitted.measured);
+            }),
+            None => w.null("fitted"),
+        }
+    });
+}
+
+fn reading(w: &mut Writer, reading: &Reading) {
+    w.object(|w| {
+        w.number("nominal", reading.nominal);
+        w.known("measured", reading.measured);
     });
 }
 

@@ -9,6 +9,43 @@ pub struct Process {
     pub printer: Printer,
     /// What strength is lessened by.
     pub factors: Factors,
+    /// What calipers read of a coupon; none where none was measured.
+    pub fit: Option<Fit>,
+}
+
+/// What calipers read of a fit coupon, or of other prints of known sizes.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Fit {
+    /// Name of the material that it was printed in.
+    pub material: String,
+    /// Name of the printer that it was printed on.
+    pub printer: String,
+    /// Outer diameters.
+    pub outer: Vec<Reading>,
+    /// Bores.
+    pub bore: Vec<Reading>,
+    /// Lengths.
+    pub length: Vec<Reading>,
+    /// The end that fitted best; none where none was tried.
+    pub fitted: Option<Fitted>,
+}
+
+/// One size, as stated and as printed.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Reading {
+    /// As the file had it, mm.
+    pub nominal: f64,
+    /// As calipers read it, mm; none where it is not read yet.
+    pub measured: Option<f64>,
+}
+
+/// The end of a coupon that fitted best.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Fitted {
+    /// Outer diameter that tubes for that fitting are stated with, mm.
+    pub outer_diameter: f64,
+    /// What that end measures over its outside, mm; none where it is not read yet.
+    pub measured: Option<f64>,
 }
 
 /// A printing material. Figures are of the printed and cured part at 23 degrees C, dry, unless said.
@@ -106,6 +143,13 @@ pub struct Printer {
     pub most_mb: Option<f64>,
     /// Where the figures come from.
     pub source: String,
+}
+
+impl Fitted {
+    /// It as a reading of the tube's size.
+    pub fn as_reading(&self) -> Reading {
+        Reading { nominal: self.outer_diameter, measured: self.measured }
+    }
 }
 
 impl Way {

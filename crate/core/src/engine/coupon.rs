@@ -3,7 +3,7 @@
 use serde_json::{Map, Value};
 
 use super::stages::Stages;
-use crate::coupon::{COUNT, Coupon, CouponFault, Ladder, STEP};
+use crate::coupon::{self, COUNT, Compensation, CouponFault, HeldBack, Ladder, STEP};
 use crate::design::Refusal;
 use crate::design::wording::shown;
 use crate::export::{self, DesignTold, Kind, NamedMesh};
@@ -68,6 +68,51 @@ pub(super) fn asked(kind: Kind, keys: &Map<String, Value>) -> Result<Asked, Refu
     Ok(Asked { ladder: Ladder { count, step }, format })
 }
 
+/// What a file's meshes are corrected by; none where nothing was measured, or where the request wants the stated sizes.
+pub(super) fn correction(
+    kind: Kind,
+    keys: &Map<String, Value>,
+    stages: &Stages<'_>,
+) -> Result<Option<Compensation>, Refusal> {
+    const KEY: &str = "/compensated";
+    let stated = keys.get("compensated");
+    if !matches!(kind, Kind::Stl | Kind::ThreeMf | Kind::All) {
+        let message = format!(
+            "Only an \"stl\", a \"3mf\" and \"all\" can be compensated; leave it out for a file of kind \"{}\".",
+            kind.word()
+        );
+        return if stated.is_some() { Err(Refusal::at(KEY, message)) } else { Ok(None) };
+    }
+    let why = match (stated, coupon::correction(&stages.design.process)) {
+        (Some(Value::Bool(false)), _) => return Ok(None),
+        (None | Some(Value::Bool(true)), Some(Ok(compensation))) => return Ok(Some(compensation)),
+        (None, _) => return Ok(None),
+        (Some(Value::Bool(true)), None | Some(Err(HeldBack::Nothing))) => "no coupon has been measured yet",
+        (Some(Value::Bool(true)), Some(Err(HeldBack::Other))) => "the coupon was of another printer or material",
+        (Some(Value::Bool(true)), Some(Err(HeldBack::Doubtful))) => "a reading of the coupon looks like a slip",
+        (Some(_), _) => return Err(Refusal::at(KEY, "Whether a file is compensated must be true or false.")),
+    };
+    Err(Refusal::at(KEY, format!("No file can be compensated: {why}. See the findings.")))
+}
+
+/// What a compensated file says about itself; empty for another.
+pub(super) fn note(correction: Option<&Compensation>, stages: &Stages<'_>) -> String {
+    let Some(by) = correction else { return String::new() };
+    let process = &stages.design.process;
+    let diameters = [("outer diameters", by.outer), ("bores", by.bore)];
+    let mut offs: Vec<String> = diameters
+        .into_iter()
+        .filter_map(|(what, size)| size.map(|size| format!("{what} come out {} mm off", shown(size.off))))
+        .collect();
+    offs.extend(by.length.map(|(ratio, _)| format!("lengths come out {} % off", shown((ratio - 1.0) * 100.0))));
+    format!(
+        "Compensated by a measured coupon of {} on {}: {}.",
+        process.material.name,
+        process.printer.name,
+        offs.join(", ")
+    )
+}
+
 /// The coupon's bytes.
 pub(super) fn file(
     stages: &Stages<'_>,
@@ -77,7 +122,7 @@ pub(super) fn file(
     design: &DesignTold<'_>,
 ) -> Result<Vec<u8>, Refusal> {
     let stated = &stages.design.runs[run];
-    let coupon = of_run(stages, run, asked.ladder).map_err(|fault| match fault {
+    let coupon = stages.coupon(run, asked.ladder).map_err(|fault| match fault {
         CouponFault::NoBore { bore } => Refusal::at(
             "/step",
             format!("The thinnest end would have a bore of {} mm. Take a smaller step or fewer sizes.", shown(bore)),
@@ -116,12 +161,4 @@ pub(super) fn file(
         Format::ThreeMf => export::three_mf(&parts, &design.meta(&title)),
         Format::Stl => export::zip_of_stls(&parts),
     })
-}
-
-/// The coupon of a run's tube, for the deeper of its two sockets.
-pub(crate) fn of_run(stages: &Stages<'_>, run: usize, ladder: Ladder) -> Result<Coupon, CouponFault> {
-    let (design, stated) = (&stages.design, &stages.design.runs[run]);
-    let sockets =
-        [&stated.from, &stated.to].map(|port| design.fitting_at(port).map_or(0.0, |fitting| fitting.socket_depth));
-    Coupon::of(stated, sockets[0].max(sockets[1]), design.process.printer.least_wall, ladder)
 }

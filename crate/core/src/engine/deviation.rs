@@ -3,6 +3,7 @@
 use serde_json::Value;
 
 use super::stages::{Stages, checked_deviation};
+use crate::coupon::Compensation;
 use crate::design::Refusal;
 use crate::mesh::Mesh;
 use crate::quantity::USUAL_DEVIATION;
@@ -41,12 +42,17 @@ impl Deviation {
     }
 }
 
-/// The mesh of a run with its deviation, mm. Where no deviation stays within the printer's limits it is the coarsest, and
+/// The mesh of a run's file with its deviation, mm, corrected by what a coupon said. Where no deviation stays within the printer's limits it is the coarsest, and
 /// an inspection says so.
 ///
 /// # Errors
 /// A run that cannot be made: what is found about it.
-pub(super) fn meshed(stages: &Stages<'_>, run: usize, deviation: Deviation) -> Result<(f64, Mesh), Refusal> {
+pub(super) fn meshed(
+    stages: &Stages<'_>,
+    run: usize,
+    deviation: Deviation,
+    correction: Option<&Compensation>,
+) -> Result<(f64, Mesh), Refusal> {
     let printer = &stages.design.process.printer;
     let most = printer.most_triangles.unwrap_or(f64::INFINITY);
     let most = printer.most_mb.map_or(most, |mb| most.min((mb * 1e6 - STL_HEAD) / STL_TRIANGLE));
@@ -56,7 +62,10 @@ pub(super) fn meshed(stages: &Stages<'_>, run: usize, deviation: Deviation) -> R
     };
     let coarsest = ladder[ladder.len() - 1];
     for deviation in ladder {
-        let mesh = stages.mesh(run, deviation)?;
+        let mesh = match correction {
+            Some(by) => stages.corrected_mesh(run, deviation, by)?,
+            None => stages.mesh(run, deviation)?,
+        };
         if deviation >= coarsest || (mesh.indices.len() / 3) as f64 <= most {
             return Ok((deviation, mesh));
         }

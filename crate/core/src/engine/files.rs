@@ -7,6 +7,7 @@ use super::deviation::{Deviation, meshed};
 use super::plots::{USUAL_WIDTH, plot, width};
 use super::stages::Stages;
 use super::stance::{self, Stood};
+use crate::coupon::Compensation;
 use crate::design::wording::quoted;
 use crate::design::{Refusal, canonical};
 use crate::export::{self, DesignTold, Feed, Kind, NamedMesh, Paper, ToldRun};
@@ -28,6 +29,8 @@ struct Request {
     stance: Option<Stood>,
     /// What a coupon is to be.
     coupon: Asked,
+    /// What meshes are corrected by.
+    correction: Option<Compensation>,
 }
 
 /// The bytes of a file. `request` is JSON: `{ "kind": "stl", "run": "pump to block", "deviation": 0.01 }`; a 3MF
@@ -36,7 +39,8 @@ struct Request {
 /// right-hand rule, and `"from": "end"`, fed from the run's end. A plot, `loss-plot`, `margins-plot` or `stiffness-plot`,
 /// is of the whole design and can be asked for with a `"width"`, CSS pixels.
 /// A `coupon` is of one run's tube; `"format": "stl"` makes it an archive of STLs, one a stick, instead of a 3MF, and
-/// `"count"` and `"step"` say how many sizes it has and how far apart.
+/// `"count"` and `"step"` say how many sizes it has and how far apart. Where
+/// a coupon's readings hold, `stl`, `3mf` and `all` have their meshes corrected by them; `"compensated": false` leaves that off.
 ///
 /// An STL or 3MF of one run is in the builder's datum, unless it is asked for with a `"stance"`: `true` for the run's own,
 /// or the best where it states none, or `{ "up": [x, y, z], "turn_deg": a }`. Its coordinates are then the printer's: x and
@@ -50,10 +54,15 @@ pub fn export_file(text: &str, request: &str) -> Result<Vec<u8>, Refusal> {
     let request = Request::read(request, &stages)?;
     let design = &stages.design;
     let text = canonical(design);
-    let told_design = DesignTold { title: title(&stages), text: &text, material: &design.process.material.name };
+    let note = coupon::note(request.correction.as_ref(), &stages);
+    let material = &design.process.material.name;
+    let told_design = DesignTold { title: title(&stages), text: &text, material, note: &note };
     match (request.kind, request.run) {
         (Kind::Design, _) => Ok(text.into_bytes()),
-        (Kind::Stl, Some(run)) => Ok(export::stl(&stood(&stages, run, &request)?, &design.runs[run].name)),
+        (Kind::Stl, Some(run)) => {
+            let name = request.called(&design.runs[run].name);
+            Ok(export::stl(&stood(&stages, run, &request)?, &name))
+        }
         (Kind::ThreeMf, Some(run)) => {
             let mesh = stood(&stages, run, &request)?;
             let name = &design.runs[run].name;
@@ -67,11 +76,11 @@ pub fn export_file(text: &str, request: &str) -> Result<Vec<u8>, Refusal> {
         }
         (kind, _) if kind.is_plot() => plot(&stages, kind, request.width),
         (_, None) if request.kind != Kind::All => {
-            let meshes = all_meshes(&stages, request.deviation)?;
+            let meshes = all_meshes(&stages, &request)?;
             Ok(export::three_mf(&named(&stages, &meshes), &told_design.meta(told_design.title)))
         }
         _ => {
-            let meshes = all_meshes(&stages, request.deviation)?;
+            let meshes = all_meshes(&stages, &request)?;
             let papers = meshes.iter().map(|(run, _)| papers(&stages, *run)).collect::<Result<Vec<_>, _>>()?;
             let drawn = Kind::PLOTS.iter().filter_map(|kind| Some((*kind, plot(&stages, *kind, USUAL_WIDTH).ok()?)));
             let plots: Vec<Paper> = drawn.collect();
@@ -139,7 +148,7 @@ pub fn file_name(text: &str, request: &str) -> Result<String, Refusal> {
     let stem = export::file_stem(name);
     Ok(match request.kind {
         Kind::Coupon => request.kind.file_name_ending(&stem, request.coupon.extension()),
-        kind => kind.file_name(&stem),
+        kind => kind.file_name(&request.called(&stem)),
     })
 }
 
@@ -149,18 +158,18 @@ fn title<'a>(stages: &'a Stages<'_>) -> &'a str {
     if name.is_empty() { "tubes" } else { name }
 }
 
-fn all_meshes(stages: &Stages<'_>, deviation: Deviation) -> Result<Vec<(usize, Mesh)>, Refusal> {
+fn all_meshes(stages: &Stages<'_>, request: &Request) -> Result<Vec<(usize, Mesh)>, Refusal> {
     let made = stages.made();
     if made.is_empty() {
         let message = "No run of the design can be made yet, so there is nothing to put in the file. See the findings.";
         return Err(Refusal::at("", message));
     }
-    made.into_iter().map(|run| Ok((run, solid(stages, run, deviation)?))).collect()
+    made.into_iter().map(|run| Ok((run, solid(stages, run, request)?))).collect()
 }
 
 /// The mesh of a run in the datum or on the plate, as it is asked for.
 fn stood(stages: &Stages<'_>, run: usize, request: &Request) -> Result<Mesh, Refusal> {
-    let mesh = solid(stages, run, request.deviation)?;
+    let mesh = solid(stages, run, request)?;
     match request.stance {
         Some(stance) => sound(stages, run, stance::on_plate(stages, run, stance, &mesh)?),
         None => Ok(mesh),
@@ -168,8 +177,8 @@ fn stood(stages: &Stages<'_>, run: usize, request: &Request) -> Result<Mesh, Ref
 }
 
 /// The mesh of a run, judged once more before it leaves: nobody shall pay for a print of one with a hole.
-fn solid(stages: &Stages<'_>, run: usize, deviation: Deviation) -> Result<Mesh, Refusal> {
-    sound(stages, run, meshed(stages, run, deviation)?.1)
+fn solid(stages: &Stages<'_>, run: usize, request: &Request) -> Result<Mesh, Refusal> {
+    sound(stages, run, meshed(stages, run, request.deviation, request.correction.as_ref())?.1)
 }
 
 fn sound(stages: &Stages<'_>, run: usize, mesh: Mesh) -> Result<Mesh, Refusal> {
@@ -188,6 +197,11 @@ fn named<'a>(stages: &'a Stages<'_>, meshes: &'a [(usize, Mesh)]) -> Vec<NamedMe
 }
 
 impl Request {
+    /// What a mesh of that name is called in this file.
+    fn called(&self, name: &str) -> String {
+        if self.correction.is_some() { export::compensated(name) } else { name.to_owned() }
+    }
+
     fn read(text: &str, stages: &Stages<'_>) -> Result<Self, Refusal> {
         const EXAMPLE: &str = "{ \"kind\": \"stl\", \"run\": \"pump to block\", \"deviation\": 0.01 }";
         let refused = |path: &str, message: String| Err(Refusal::at(path, message));
@@ -196,8 +210,8 @@ impl Request {
         };
         if let Some(key) = keys.keys().find(|key| !KEYS.contains(&key.as_str())) {
             let message = format!(
-                "The request's key {} is not known; it has kind, run, deviation, flip, from, width, stance, format, count \
-                 and step.",
+                "The request's key {} is not known; it has kind, run, deviation, flip, from, width, stance, format, count, \
+                 step and compensated.",
                 quoted(key)
             );
             return refused(&format!("/{}", key.replace('~', "~0").replace('/', "~1")), message);
@@ -216,12 +230,14 @@ impl Request {
             feed: feed(kind, &keys)?,
             width: width(kind, &keys)?,
             coupon: coupon::asked(kind, &keys)?,
+            correction: coupon::correction(kind, &keys, stages)?,
         })
     }
 }
 
 /// What a request may say.
-const KEYS: [&str; 10] = ["kind", "run", "deviation", "flip", "from", "width", "stance", "format", "count", "step"];
+const KEYS: [&str; 11] =
+    ["kind", "run", "deviation", "flip", "from", "width", "stance", "format", "count", "step", "compensated"];
 
 /// How a bend table is to be told; other kinds have no say in it.
 fn feed(kind: Kind, keys: &Map<String, Value>) -> Result<Feed, Refusal> {

@@ -6,6 +6,7 @@ use serde_json::Value;
 use super::deviation::{Deviation, meshed};
 use super::stages::Stages;
 use crate::accept::{Asked, Limits, questions, read_stl};
+use crate::coupon;
 use crate::design::wording::quoted;
 use crate::design::{Refusal, Way};
 use crate::export;
@@ -51,16 +52,24 @@ fn asked(request: &str, stages: &Stages<'_>) -> Result<(usize, Deviation), Refus
 }
 
 fn inspected(stages: &Stages<'_>, run: usize, deviation: Deviation) -> Result<String, Refusal> {
-    let (deviation, mesh) = meshed(stages, run, deviation)?;
+    // As the file is made where nothing else is asked for.
+    let correction = coupon::correction(&stages.design.process).and_then(Result::ok);
+    let (deviation, mesh) = meshed(stages, run, deviation, correction.as_ref())?;
     let name = &stages.design.runs[run].name;
     let bytes = export::stl(&mesh, name);
-    let Some(solid) = read_stl(&bytes) else { return Err(stages.not_made(run)) };
+    let (Some(solid), Some(line)) = (read_stl(&bytes), &stages.lines[run].line) else {
+        return Err(stages.not_made(run));
+    };
+    let (profile, scale) = match &correction {
+        Some(by) => (stages.corrected_profile(run, line.length, by)?, by.scale()),
+        None => (stages.profile(run, line.length), 1.0),
+    };
     let subject = Subject::of(stages, run)?;
     let process = &stages.design.process;
     let printer = &process.printer;
     let limits = Limits {
-        material: subject.profile().material_volume(),
-        wall: subject.profile().least_wall().wall,
+        material: profile.material_volume() * scale * scale * scale,
+        wall: profile.least_wall().wall * scale,
         least_wall: printer.least_wall,
         resin: process.material.way == Some(Way::Resin),
         room: Room::of(printer, process.material.way).size,

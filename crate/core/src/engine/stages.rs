@@ -2,6 +2,7 @@
 
 use crate::centreline::{self, RunLine};
 use crate::check::{self, Finding, Severity, words};
+use crate::coupon::{Compensation, Coupon, CouponFault, Ladder};
 use crate::design::wording::{listed, quoted, shown};
 use crate::design::{self, Design, Refusal};
 use crate::layout::{self, Layout};
@@ -69,6 +70,17 @@ impl<'t> Stages<'t> {
         Profile::of(&self.design.runs[run], &self.layout.runs[run], &self.design.process.printer, length)
     }
 
+    /// The coupon of a run's tube, for the deeper of its two sockets.
+    ///
+    /// # Errors
+    /// As [`Coupon::of`].
+    pub fn coupon(&self, run: usize, ladder: Ladder) -> Result<Coupon, CouponFault> {
+        let (design, stated) = (&self.design, &self.design.runs[run]);
+        let socket = |port: &str| design.fitting_at(port).map_or(0.0, |fitting| fitting.socket_depth);
+        let deeper = socket(&stated.from).max(socket(&stated.to));
+        Coupon::of(stated, deeper, design.process.printer.least_wall, ladder)
+    }
+
     /// The indices of the runs that are made.
     pub fn made(&self) -> Vec<usize> {
         (0..self.design.runs.len()).filter(|run| self.is_made(*run)).collect()
@@ -84,6 +96,39 @@ impl<'t> Stages<'t> {
         };
         mesh::run_mesh(stated, &self.profile(run, line.length), line, deviation)
             .map_err(|fault| self.refused(run, &fault))
+    }
+
+    /// The triangles of a run's file, corrected by what a coupon said: sections changed, and all of it scaled about the datum,
+    /// so that the runs stay placed to each other.
+    ///
+    /// # Errors
+    /// A run that cannot be made, or that the correction leaves without a wall.
+    pub fn corrected_mesh(&self, run: usize, deviation: f64, by: &Compensation) -> Result<Mesh, Refusal> {
+        let (stated, Some(line)) = (&self.design.runs[run], &self.lines[run].line) else {
+            return Err(self.not_made(run));
+        };
+        let profile = self.corrected_profile(run, line.length, by)?;
+        let scale = by.scale();
+        mesh::run_mesh(stated, &profile, line, deviation / scale)
+            .map(|mesh| mesh.scaled(scale))
+            .map_err(|fault| self.refused(run, &fault))
+    }
+
+    /// The sections of a run's file before it is scaled, corrected by what a coupon said.
+    ///
+    /// # Errors
+    /// A run that the correction leaves without a wall.
+    pub fn corrected_profile(&self, run: usize, length: f64, by: &Compensation) -> Result<Profile, Refusal> {
+        let stated = &self.design.runs[run];
+        by.applied(stated, &self.profile(run, length)).map_err(|wall| {
+            let message = format!(
+                "{}: corrected by the coupon, its file would have {} mm of wall or bore left. Check the readings, make the \
+                 wall thicker, or ask for the file without the correction.",
+                stated.name,
+                shown(wall)
+            );
+            Refusal::at(format!("/runs/{run}/tube"), message)
+        })
     }
 
     /// Why a run is not made: what the mesher says of its tube, else what is found about it.

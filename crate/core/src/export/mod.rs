@@ -19,7 +19,7 @@ mod subject;
 mod three_mf;
 
 pub use bend_csv::{Feed, bend_csv};
-pub use bundle::{DesignTold, Paper, zip, zip_of_stls};
+pub use bundle::{DesignTold, Paper, compensated, zip, zip_of_stls};
 pub use drawing::drawing;
 pub use file_stem::{file_stem, unique_stems};
 pub use kind::Kind;

@@ -12,6 +12,9 @@ pub(super) fn model_xml(runs: &[NamedMesh<'_>], meta: &Meta<'_>) -> Vec<u8> {
     if !meta.title.is_empty() {
         text.put("<metadata name=\"Title\">").put_words(meta.title).put("</metadata>\n");
     }
+    if !meta.note.is_empty() {
+        text.put("<metadata name=\"Description\">").put_words(meta.note).put("</metadata>\n");
+    }
     text.put("<metadata name=\"Application\">").put(APPLICATION).put("</metadata>\n<resources>\n");
     if let Some(material) = meta.material {
         text.put("<basematerials id=\"").put_whole(MATERIALS).put("\"><base name=\"").put_words(material);

@@ -13,6 +13,8 @@ pub struct Meta<'a> {
     pub material: Option<&'a str>,
     /// The design's canonical text, so that the file alone opens again as a design; none to leave it out.
     pub design: Option<&'a str>,
+    /// What else there is to know about the whole; left out where empty.
+    pub note: &'a str,
 }
 
 /// Where the design is in a package.

@@ -79,7 +79,7 @@ fn flow(design: &Design, run: &Run, line: &Centreline) -> Option<MarginRow> {
 
 /// From the squeeze to aim at to the end of the accepted range.
 fn ring(design: &Design, run: &Run, port: &str) -> Option<MarginRow> {
-    let squeeze = SealAtEnd::of(run, design.fitting_at(port)?, &design.process.printer).ok()?.squeeze;
+    let squeeze = SealAtEnd::of(run, design.fitting_at(port)?, &design.process).ok()?.squeeze;
     let used = |squeeze: f64| {
         let end = if squeeze < AIM { ACCEPTED[0] } else { ACCEPTED[1] };
         (squeeze - AIM) / (end - AIM)

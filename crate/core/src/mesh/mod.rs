@@ -33,6 +33,16 @@ pub struct Mesh {
     pub indices: Vec<u32>,
 }
 
+impl Mesh {
+    /// The mesh with every coordinate multiplied by `times`.
+    pub fn scaled(mut self, times: f64) -> Self {
+        if times != 1.0 {
+            self.positions.iter_mut().for_each(|x| *x = (f64::from(*x) * times) as f32);
+        }
+        self
+    }
+}
+
 /// Most triangles of one run's mesh: above it, the deviation asked for is too fine for the tube's length.
 const MOST_TRIANGLES: usize = 8_000_000;
 

@@ -2,6 +2,7 @@
 //! and what goes into it. The page asks by the number's place in the report.
 
 mod circuit;
+mod fit;
 mod leak;
 mod service;
 mod shape;
@@ -28,7 +29,7 @@ pub struct Origin {
 
 /// Every result.
 pub fn origins() -> impl Iterator<Item = &'static Origin> {
-    [shape::ROWS, service::ROWS, circuit::ROWS, leak::ROWS, variant::ROWS].into_iter().flatten()
+    [shape::ROWS, service::ROWS, circuit::ROWS, fit::ROWS, leak::ROWS, variant::ROWS].into_iter().flatten()
 }
 
 /// A row of the table, being built.

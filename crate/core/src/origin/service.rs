@@ -10,7 +10,13 @@ const FLOW: &[&str] = &[
     "/loop/fluid/viscosity_mpa_s",
 ];
 const GLAND: &[&str] = &["/runs/*/tube/outer_diameter", "/fittings/*/seal/section", "/fittings/*/seal/gland_diameter"];
-const STACK: &str = "Over the stack: tube as the printer's tolerance says, section by ISO 3601-1 class B, gland 0.05 mm \
+const SQUEEZED: &[&str] = &[
+    "/runs/*/tube/outer_diameter",
+    "/fittings/*/seal/section",
+    "/fittings/*/seal/gland_diameter",
+    "/runs/*/service/seals/*/tube_tolerance_mm",
+];
+const STACK: &str = "Over the stack: tube as the coupon's scatter or the printer's tolerance says, section by ISO 3601-1 class B, gland 0.05 mm \
                      (common practice, no source); at worst all against it, likely the root of the sum of squares.";
 
 pub(super) const ROWS: &[Origin] = &[
@@ -64,7 +70,12 @@ pub(super) const ROWS: &[Origin] = &[
     origin("/runs/*/service/seals/*/squeeze_percent", "Squeeze of the ring", "%")
         .by("1 − (gland − tube)/2 ÷ section", "geometry; 12 to 30 % is common practice, no source; 10 to 40 % two design guides")
         .holds(STACK)
-        .of(GLAND),
+        .of(SQUEEZED),
+    origin("/runs/*/service/seals/*/tube_tolerance_mm", "Tube may be off by, ±", "mm")
+        .by("What the coupon's readings scatter by, if there are three or more; else the printer's tolerance", "own readings; \
+             else the printer's figures, or 0.1 mm (common practice, no source)")
+        .holds("About the stated diameter: the files are corrected for what the coupon says of the mean.")
+        .of(&["/fit/outer/within_mm", "/process/printer/tolerance"]),
     origin("/runs/*/service/seals/*/fill_percent", "Fill of the groove", "%")
         .by("π/4 section² ÷ (depth × width)", "geometry; 85 % at most: two design guides")
         .holds(STACK)

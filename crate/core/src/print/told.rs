@@ -46,11 +46,6 @@ impl<'s> Subject<'s> {
         Ok(Self { line, profile, judge, own: stated.stance.as_ref().map(Frame::stated) })
     }
 
-    /// The skins of the run.
-    pub fn profile(&self) -> &Profile {
-        &self.profile
-    }
-
     /// A stance in full.
     pub fn standing(&self, frame: Frame) -> Standing {
         Standing::of(&self.judge, self.line, &self.profile, frame)

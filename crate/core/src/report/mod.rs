@@ -1,6 +1,7 @@
 //! What is told about a design: the report's numbers and findings, and the scene that is drawn.
 
 mod circuit;
+mod coupon;
 pub(crate) mod fix;
 mod numbers;
 mod runs;
@@ -16,6 +17,7 @@ use serde::Serialize;
 use crate::check::{Finding, Severity};
 use crate::engine::Stages;
 use circuit::LoopReport;
+use coupon::FitReport;
 use runs::{RunReport, Totals};
 pub(crate) use told::FindingReport;
 
@@ -30,6 +32,7 @@ pub fn report(stages: &Stages<'_>) -> String {
         r#loop: LoopReport::of(stages, totals.bore_mm3),
         totals,
         runs,
+        fit: FitReport::of(stages),
         findings: findings
             .iter()
             .map(|finding| FindingReport::of(finding, finding.fix.as_ref().map(|steps| fix::on_text(steps, &source))))
@@ -73,5 +76,6 @@ struct Report<'a> {
     runs: Vec<RunReport<'a>>,
     totals: Totals,
     r#loop: LoopReport<'a>,
+    fit: FitReport<'a>,
     findings: Vec<FindingReport>,
 }

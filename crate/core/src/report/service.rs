@@ -56,6 +56,9 @@ struct SealReport {
     chamfer_drop_mm: Option<f64>,
     chamfer_drop_needed_mm: Option<f64>,
     best_outer_diameter: f64,
+    /// How far the printed tube may be off, and whether a coupon, the printer's figures or usage says so.
+    tube_tolerance_mm: f64,
+    tube_tolerance_from: &'static str,
 }
 
 /// A number, and the least and the most of it.
@@ -106,7 +109,7 @@ impl ServiceReport {
     pub(super) fn of(stages: &Stages<'_>, run: usize, line: &Centreline) -> Self {
         let (design, stated) = (&stages.design, &stages.design.runs[run]);
         let ends = [&stated.from, &stated.to]
-            .map(|name| SealAtEnd::of(stated, design.fitting_at(name)?, &design.process.printer).ok());
+            .map(|name| SealAtEnd::of(stated, design.fitting_at(name)?, &design.process).ok());
         let profile = profile(line, &Vec3::from(design.working.up)).ok();
         let traps = |keeps: Keeps| {
             let all = profile.iter().flat_map(|profile| &profile.traps);
@@ -157,6 +160,8 @@ impl SealReport {
             chamfer_drop_mm: end.chamfer.map(|chamfer| chamfer.drop),
             chamfer_drop_needed_mm: end.chamfer.map(|chamfer| chamfer.drop_needed),
             best_outer_diameter: end.best_outer,
+            tube_tolerance_mm: end.tolerances.outer_diameter,
+            tube_tolerance_from: end.tube_known.word(),
         }
     }
 }

@@ -14,5 +14,5 @@ pub use circuit::{Agreed, Circuit, Cost, Item, coolant_volume};
 pub use flow::{Flow, conditions, coolant, sweep, usual_share};
 pub use heat::{CARE_MARGIN, Heat, STOP_MARGIN, growth};
 pub use leak::LeakFound;
-pub use seal::{GLAND_TOLERANCE, SealAtEnd, SealFault, TUBE_TOLERANCE};
+pub use seal::{GLAND_TOLERANCE, SealAtEnd, SealFault, TUBE_TOLERANCE, TubeKnown, tube_tolerance};
 pub use strength::{Strength, allowable, allowed_side_load, side_load, thinnest_outer};

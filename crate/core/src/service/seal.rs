@@ -1,6 +1,7 @@
 //! Whether a run's end seals in its fitting.
 
-use crate::design::{Fitting, Printer, Run};
+use crate::coupon::correction;
+use crate::design::{Fitting, Process, Run};
 use crate::out_of_range::OutOfRange;
 use crate::seal::{Chamfer, Gland, Stack, Tolerances, best_outer_diameter, chamfer, section_tolerance};
 
@@ -19,6 +20,8 @@ pub struct SealAtEnd {
     pub gland: Gland,
     /// What each may be off.
     pub tolerances: Tolerances,
+    /// Where it is known from how far the tube's outer diameter may be off.
+    pub tube_known: TubeKnown,
     /// The squeeze, as stated and over the stack.
     pub squeeze: Stack,
     /// How full the groove is, as stated and over the stack; none where its width is not known.
@@ -27,6 +30,39 @@ pub struct SealAtEnd {
     pub chamfer: Option<Chamfer>,
     /// The tube that would squeeze the ring by the share to aim at.
     pub best_outer: f64,
+}
+
+/// Where it is known from how far a printed outer diameter may be off.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum TubeKnown {
+    /// Measured: the scatter of a coupon's readings, for which the files are corrected.
+    Measured,
+    /// The printer's figures.
+    Printer,
+    /// Neither: what is usual.
+    Usual,
+}
+
+impl TubeKnown {
+    /// How the report writes it.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Measured => "coupon",
+            Self::Printer => "printer",
+            Self::Usual => "usual",
+        }
+    }
+}
+
+/// How far a printed outer diameter may be off either way, mm: what a coupon's readings scatter by, if there are enough of
+/// them for this printer and material; else what the printer's figures say, or what is usual.
+pub fn tube_tolerance(process: &Process) -> (f64, TubeKnown) {
+    let measured = correction(process).and_then(Result::ok).and_then(|compensation| compensation.outer?.within);
+    match (measured, process.printer.tolerance) {
+        (Some(within), _) => (within, TubeKnown::Measured),
+        (None, Some(tolerance)) => (tolerance, TubeKnown::Printer),
+        (None, None) => (TUBE_TOLERANCE, TubeKnown::Usual),
+    }
 }
 
 /// Why there is nothing to tell.
@@ -41,15 +77,16 @@ pub enum SealFault {
 }
 
 impl SealAtEnd {
-    /// The ring of a fitting on a run's end.
+    /// The ring of a fitting on a run's end, the tube at its stated diameter.
     ///
     /// # Errors
     /// [`SealFault`].
-    pub fn of(run: &Run, fitting: &Fitting, printer: &Printer) -> Result<Self, SealFault> {
+    pub fn of(run: &Run, fitting: &Fitting, process: &Process) -> Result<Self, SealFault> {
         let seal = fitting.seal.as_ref().ok_or(SealFault::NotStated)?;
         let outer = run.tube.outer_diameter;
+        let (outer_diameter, tube_known) = tube_tolerance(process);
         let tolerances = Tolerances {
-            outer_diameter: printer.tolerance.unwrap_or(TUBE_TOLERANCE),
+            outer_diameter,
             gland_diameter: GLAND_TOLERANCE,
             section: section_tolerance(seal.section).map_err(SealFault::Size)?,
         };
@@ -57,6 +94,7 @@ impl SealAtEnd {
         Ok(Self {
             gland,
             tolerances,
+            tube_known,
             fill: seal.gland_width.and_then(|width| Stack::of_fill(&gland, width, &tolerances).ok()),
             chamfer: chamfer(run.ends.chamfer_length, run.ends.chamfer_deg.to_radians(), &gland).ok(),
             squeeze: Stack::of_squeeze(&gland, &tolerances).map_err(|_| SealFault::NoRoom)?,

@@ -124,6 +124,31 @@ impl Profile {
         })
     }
 
+    /// The narrowest radius of the bore, mm.
+    pub fn least_bore(&self) -> f64 {
+        self.bore.breaks.iter().map(|[_, radius]| *radius).fold(f64::INFINITY, f64::min)
+    }
+
+    /// With the outer skin's and the bore's radii changed by so much, mm; what is taken off at the ends, in rings and in
+    /// grooves keeps its depth.
+    pub fn changed(&self, [outer, bore]: [f64; 2]) -> Self {
+        let mut changed = self.clone();
+        for (skin, by) in [(&mut changed.outer, outer), (&mut changed.bore, bore)] {
+            skin.breaks.iter_mut().for_each(|[_, radius]| *radius += by);
+        }
+        changed
+    }
+
+    /// With every distance from the centreline multiplied by `times`; places along it stay.
+    pub fn enlarged(&self, times: f64) -> Self {
+        let mut enlarged = self.clone();
+        let grooves = enlarged.lobes.iter_mut().map(|lobes| &mut lobes.half);
+        for skin in [&mut enlarged.outer, &mut enlarged.bore].into_iter().chain(grooves) {
+            skin.breaks.iter_mut().for_each(|[_, distance]| *distance *= times);
+        }
+        enlarged
+    }
+
     /// Material between the skins, mm3: exact, since a section's centroid runs on the centreline (Pappus), that of two
     /// lobes or more too.
     pub fn material_volume(&self) -> f64 {

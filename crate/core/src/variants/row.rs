@@ -176,7 +176,7 @@ impl Made {
     fn ring(&mut self, stages: &Stages<'_>, run: &Run, port: &str) {
         let design = &stages.design;
         let Some(fitting) = design.fitting_at(port) else { return };
-        if let Ok(end) = SealAtEnd::of(run, fitting, &design.process.printer) {
+        if let Ok(end) = SealAtEnd::of(run, fitting, &design.process) {
             let percent = end.squeeze.nominal * 100.0;
             let [least, most] = self.squeeze.unwrap_or([percent, percent]);
             self.squeeze = Some([least.min(percent), most.max(percent)]);

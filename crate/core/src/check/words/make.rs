@@ -67,6 +67,58 @@ pub(super) const WORDS: &[Words] = &[
         limit: Limit::Most,
     },
     Words {
+        code: "fit_unknown",
+        title: "Fit not measured",
+        meaning: "A ring seals on tenths of a millimetre, and no two printers print them alike. A coupon costs a few grams and \
+                  shows it before the tubes are printed.",
+        messages: &[
+            "how {printer} really prints is not measured. Print a coupon, try its ends in the fitting and put in what \
+             your calipers read: the files are corrected by it.",
+        ],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "fit_reading",
+        title: "Reading looks like a slip",
+        meaning: "No print is that far off. A slip among the readings would spoil every file, so none is corrected until it is \
+                  put right.",
+        messages: &[
+            "{value} was read where the file has {nominal}; more than {limit} off is a slip of the jaws or the keys. No file \
+             is corrected until it is put right.",
+        ],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "fit_exchanged",
+        title: "Outer diameters and bores exchanged",
+        meaning: "A tube is wider than its bore. No file is corrected until the readings say so.",
+        messages: &[
+            "the widest outer diameter read is {value}, no wider than a bore of {limit}. Were the two exchanged? No file is \
+             corrected until it is put right.",
+        ],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "fit_other",
+        title: "Coupon of another printer or material",
+        meaning: "What one printer does with one material says nothing about another.",
+        messages: &[
+            "the coupon was of {was}, and the design is of {is}. The readings are kept, but no file is corrected by them: \
+             print another coupon.",
+        ],
+        limit: Limit::Exact,
+    },
+    Words {
+        code: "fit_wall",
+        title: "Correction leaves no wall",
+        meaning: "The files make up for how the printer prints: a thicker tube by a thinner file. Here nothing is left of it.",
+        messages: &[
+            "corrected by the coupon, its file would have {value} of wall or bore left; {limit} is the least. Check \
+                     the readings, or make the wall thicker.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
         code: "far_from_datum",
         title: "Far from the datum",
         meaning: "The files hold coordinates with seven digits. So far out they move the skin noticeably; a machine is a \

@@ -68,6 +68,9 @@ pub(super) const WORDS: &[Words] = &[
         meaning: "A ring seals by being squeezed: too little and it leaks, too much and it is torn when the tube goes in.",
         messages: &[
             "{fitting} at {port}: a tube of {tube} has no room in a gland of {value}. Measure the gland again.",
+            "{fitting} at {port}: the ring is squeezed by {value}, and by {low} to {high} over what ring and gland are likely \
+             to be off and what your coupon says of the tube, {scatter} either way; {limit} is the limit. Aim at an outer \
+             diameter of {best} as printed.",
             "{fitting} at {port}: the ring is squeezed by {value}, and by {low} to {high} over what tube, ring and gland \
              are likely to be off; {limit} is the limit. Aim at an outer diameter of {best} as printed.",
         ],
@@ -78,6 +81,9 @@ pub(super) const WORDS: &[Words] = &[
         title: "Ring fills its groove",
         meaning: "Rubber gives way but does not shrink: a ring without room in its groove jams the tube, or is cut.",
         messages: &[
+            "{fitting} at {port}: the ring fills {value} of its groove, and {high} by what ring and gland are likely to be off \
+             and what your coupon says of the tube, {scatter} either way; {limit} is the most. Measure the groove again, or \
+             take a thinner ring.",
             "{fitting} at {port}: the ring fills {value} of its groove, and {high} by what tube, ring and gland are likely to \
              be off; {limit} is the most. Measure the groove again, or take a thinner ring.",
         ],

@@ -1,6 +1,7 @@
 //! From text to design: every value checked, every reference resolved, every refusal with its place and a way out.
 
 mod dress;
+mod fit;
 mod fittings;
 mod keep_outs;
 mod leak_test;

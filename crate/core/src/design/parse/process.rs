@@ -5,7 +5,7 @@ use super::super::node::Node;
 use super::super::place::Place;
 use super::super::reader::{Keys, Reader};
 use super::super::wording::{listed, quoted};
-use super::material;
+use super::{fit, material, optional};
 use crate::presets;
 use crate::quantity::{self as q, Kind, Quantity};
 
@@ -30,13 +30,14 @@ const PRINTER_KEYS: &[&str] = &[
 pub(super) fn read(reader: &mut Reader, design: &Keys<'_, '_>) -> Option<Process> {
     let place = design.place.key("process");
     let keys = match design.get("process") {
-        Some(node) => reader.keys(node, &place, "The process", &["material", "printer", "factors"])?,
+        Some(node) => reader.keys(node, &place, "The process", &["material", "printer", "factors", "fit"])?,
         None => Keys::none(&place),
     };
     let material = preset_or_own(reader, &keys, &q::MATERIAL, presets::materials, |m| &m.name, material::read);
     let printer = preset_or_own(reader, &keys, &q::PRINTER, presets::printers, |p| &p.name, printer);
     let factors = factors(reader, &keys);
-    Some(Process { material: material?, printer: printer?, factors: factors? })
+    let fit = optional(reader, &keys, "fit", fit::read);
+    Some(Process { material: material?, printer: printer?, factors: factors?, fit: fit? })
 }
 
 fn factors(reader: &mut Reader, process: &Keys<'_, '_>) -> Option<Factors> {

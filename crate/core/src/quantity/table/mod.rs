@@ -12,6 +12,7 @@ macro_rules! rows {
 }
 
 mod around;
+mod fit;
 mod making;
 mod parts;
 mod route;
@@ -19,6 +20,7 @@ mod runs;
 mod working;
 
 pub use around::*;
+pub use fit::*;
 pub use making::*;
 pub use parts::*;
 pub use route::*;
@@ -34,6 +36,8 @@ pub const MOST_PORTS: usize = 1_000;
 pub const MOST_PARTS: usize = 100;
 /// Most points of a pump's curve.
 pub const MOST_PUMP_POINTS: usize = 100;
+/// Most readings of a kind of size.
+pub const MOST_READINGS: usize = 100;
 /// Most runs of a design.
 pub const MOST_RUNS: usize = 200;
 /// Most stations of a run.
@@ -54,5 +58,8 @@ pub const USUAL_DEVIATION: f64 = 0.01;
 
 /// Every row, about in the order of the document.
 pub fn quantities() -> impl Iterator<Item = &'static Quantity> {
-    [parts::ROWS, runs::ROWS, route::ROWS, around::ROWS, making::ROWS, working::ROWS].into_iter().flatten().copied()
+    [parts::ROWS, runs::ROWS, route::ROWS, around::ROWS, making::ROWS, fit::ROWS, working::ROWS]
+        .into_iter()
+        .flatten()
+        .copied()
 }
