@@ -2,12 +2,13 @@
 
 Judges: `iapws` (IAPWS R6-95 and R12-08) and `CoolProp` for water; `CoolProp` for mixtures, both by the same published
 coefficients and by another handbook's tables; `fluids` for friction, bends, coils and areas; `scipy` for the pump's curve
-and the operating point. Two known faults of judges are kept out of the points: `fluids` goes over to another author's
+and the operating point; `statistics` of Python and `scipy` for readings of calipers. Two known faults of judges are kept out of the points: `fluids` goes over to another author's
 friction in bends of Re (r/R)^2 below 91, and that author's turbulent coil in it is too high by half.
 """
 
 import functools
 import math
+import statistics
 
 import fluids
 import iapws
@@ -15,9 +16,10 @@ import pytest
 from CoolProp.CoolProp import PropsSI
 from scipy.interpolate import PchipInterpolator
 from scipy.optimize import brentq
+from scipy.stats import t as student
 
 KELVIN, AIR = 273.15, 101_325.0
-KINDS = ["water", "mixture", "straight", "laminar coil", "turbulent coil", "critical", "bend", "area", "pump", "loop"]
+KINDS = ["water", "mixture", "straight", "laminar coil", "turbulent coil", "critical", "bend", "area", "pump", "loop", "readings"]
 
 
 def worst(faults, limit):
@@ -207,3 +209,24 @@ def test_operating_points(points):
         judged = brentq(over, 1e-6, given["points"][-1][0], xtol=1e-10, rtol=1e-12)
         faults.append((share(found["flow"], judged), given))
     worst(faults, 1.5e-3)
+
+
+def test_readings(points):
+    """Mean and standard deviation by Python; Student's t by `scipy`, to the three decimals of the engine's printed table."""
+    exact, tabled = [], []
+    for given, found in points["readings"]:
+        offs = [measured - nominal for nominal, measured in given["readings"]]
+        exact.append((abs(found["off"] - statistics.mean(offs)), given))
+        nominals, measured = zip(*given["readings"])
+        exact.append((abs(found["ratio"] - math.fsum(measured) / math.fsum(nominals)), given))
+        n = len(offs)
+        assert (found["deviation"] is None) == (found["within"] is None) == (n < 3)
+        if n < 3:
+            continue
+        deviation = statistics.stdev(offs)
+        exact.append((abs(found["deviation"] - deviation), given))
+        # Calipers read to 0.02 mm; from 31 degrees of freedom on the table's last row, a little more, is taken.
+        within = max(0.02, student.ppf(0.975, min(n - 1, 30)) * deviation * math.sqrt(1 + 1 / n))
+        tabled.append((share(found["within"], within), given))
+    worst(exact, 1e-12)
+    worst(tabled, 3e-4)
