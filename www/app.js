@@ -42,6 +42,8 @@ export class App {
   /** @type {Report | undefined} */ report;
   /** @type {string | null} */ selected = null;
   deviation = FINENESS[0].deviation;
+  /** Whether files are corrected by a coupon that was measured. */
+  compensated = true;
   hint = "";
   spoken = "";
   cards = new Cards();
@@ -211,6 +213,11 @@ export class App {
         this.deviation = deviation;
         this.redraw();
       },
+      compensated: this.compensated,
+      setCompensated: (/** @type {boolean} */ compensated) => {
+        this.compensated = compensated;
+        this.redraw();
+      },
       save: (/** @type {FileRequest} */ request) => void this.save(request),
     };
   }
@@ -271,6 +278,7 @@ export class App {
         rename: (list, index, name) => store.change(renamed(store.design, list, index, name), `/${list}/${index}/name`),
         applyFix: (finding) => void this.#applyFix(finding),
         edit: (request, goTo) => void this.edit(request, goTo),
+        save: (request) => void this.save(request),
         goTo: (pointer) => this.show(pointer),
         select: (run) => this.#select(run),
         redraw: this.redraw,

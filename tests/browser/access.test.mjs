@@ -104,6 +104,21 @@ const STATES = {
     await page.locator(".first-fill > summary").click();
     await page.locator(".plot-figure summary").first().click();
   },
+  coupon: async (page) => {
+    await page.locator("#add-fit").click();
+    await settled(page);
+    for (const [end, measured] of [[0, "11.93"], [1, "11.98"], [2, "12.04"], [3, "22"]]) await page.locator(`#at-process-fit-outer-${end}-measured`).fill(measured);
+    await page.locator("#at-process-fit-bore-0-measured").fill("wide");
+    await page.locator("#add-fitted").click();
+  },
+  "coupon read": async (page) => {
+    await page.locator("#add-fit").click();
+    await settled(page);
+    for (const [end, measured] of [[0, "11.93"], [1, "11.98"], [2, "12.04"]]) await page.locator(`#at-process-fit-outer-${end}-measured`).fill(measured);
+    await page.locator("#at-process-fit-length-0-measured").fill("59.8");
+    await settled(page);
+    await page.locator("#compensated").uncheck();
+  },
   "where from": async (page) => {
     await settled(page);
     await page.locator('.service tr[data-result="flow/loss_kpa"] .where').click();

@@ -5,7 +5,8 @@ import { freshName } from "./lists.js";
 import { numberIn, tidy } from "./typed.js";
 import { whole } from "./whole.js";
 
-/** @import { Design, Dress, Ends, Fitting, KeepOut, LeakTest, Part, Port, Run, TubeSize, Typed } from "./types.js" */
+/** @import { CouponReport } from "../engine/messages.js" */
+/** @import { Design, Dress, Ends, Fit, Fitting, KeepOut, LeakTest, Part, Port, Run, TubeSize, Typed } from "./types.js" */
 /** @import { Vocabulary } from "../words/vocabulary.js" */
 
 /**
@@ -162,6 +163,24 @@ export function newLeakTest(words) {
   return {
     volume_ml: null, start_kpa: such("start_kpa"), end_kpa: null, start_c: such("start_c"), end_c: such("end_c"),
     minutes: such("minutes"), air_kpa: such("air_kpa"), limit_kpa: such("limit_kpa"), limit_minutes: such("limit_minutes"),
+  };
+}
+
+/**
+ * Readings of a coupon that are about to be taken: every end's outer diameter, the bore of three ends, the length of two
+ * sticks.
+ * @param {string} material
+ * @param {string} printer
+ * @param {CouponReport} [coupon]
+ * @returns {Fit}
+ */
+export function newFit(material, printer, coupon) {
+  const unread = (/** @type {number} */ nominal) => ({ nominal, measured: null });
+  const ends = coupon?.sticks.flat() ?? [];
+  const bores = ends.length > 0 ? [ends[0], ends[Math.floor((ends.length - 1) / 2)], ends[ends.length - 2]] : [];
+  return {
+    material, printer, outer: ends.map((end) => unread(end.outer_mm)), bore: bores.map((end) => unread(end.bore_mm)),
+    length: coupon ? [unread(coupon.length_mm), unread(coupon.length_mm)] : [], fitted: null,
   };
 }
 

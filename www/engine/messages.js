@@ -48,6 +48,18 @@
  *   operating: { flow_l_per_h: Band, pressure_kpa: number, rise_k: number | null } | null, no_operating: string | null,
  *   shares: ShareReport[], leak_test: LeakReport | null }} LoopReport
  */
+/** @typedef {{ readings: number, off_mm: number, deviation_mm: number | null, within_mm: number | null }} SizeOff */
+/** @typedef {{ rings: number, outer_mm: number, bore_mm: number }} CouponEnd */
+/** @typedef {{ length_mm: number, sticks: [CouponEnd, CouponEnd][] }} CouponReport */
+/**
+ * What a run's files are given for how the printer prints; null where none is corrected.
+ * @typedef {{ name: string, aim_mm: number | null, file_outer_mm: number | null, file_bore_mm: number | null, coupon: CouponReport | null }} FitOfRun
+ */
+/**
+ * What a coupon's readings say.
+ * @typedef {{ state: "none" | "nothing" | "other" | "doubtful" | "applied", outer: SizeOff | null, bore: SizeOff | null,
+ *   length: { readings: number, off_percent: number } | null, runs: FitOfRun[] }} FitReport
+ */
 /** @typedef {{ op: string, path: string, value?: unknown }} PatchStep */
 /**
  * @typedef {{ code: string, severity: "stop" | "care" | "note", run: string | null, where: string,
@@ -55,7 +67,7 @@
  *   source: string, fix: PatchStep[] | null }} Finding
  */
 /**
- * @typedef {{ name: string, runs: RunReport[], findings: Finding[], loop: LoopReport,
+ * @typedef {{ name: string, runs: RunReport[], findings: Finding[], loop: LoopReport, fit: FitReport,
  *   totals: { length_mm: number, material_mm3: number, bore_mm3: number, mass_g: number } }} Report
  */
 /**

@@ -2,6 +2,7 @@
 
 import { html, nothing } from "../vendor/lit-html.js";
 import { longTextField, row, textField } from "./field.js";
+import { fitSection } from "./fit.js";
 import { fittingsSection } from "./fittings.js";
 import { keepOutsSection } from "./keep-outs.js";
 import { leakTestSection } from "./leak-test.js";
@@ -26,7 +27,7 @@ export function form(sheet) {
       <details class="more"><summary>${sheet.words.quantity("/notes").label}${sheet.design.notes ? html`: <span class="source" dir="auto">${firstLine(sheet.design.notes)}</span>` : nothing}</summary>
         ${row(sheet, [longTextField(sheet, "/notes")])}</details>`)}
     ${fittingsSection(sheet)} ${portsSection(sheet)} ${runsSection(sheet)} ${keepOutsSection(sheet)}
-    ${makingSection(sheet)} ${runningSection(sheet)} ${loopSection(sheet)} ${leakTestSection(sheet)}`;
+    ${makingSection(sheet)} ${fitSection(sheet)} ${runningSection(sheet)} ${loopSection(sheet)} ${leakTestSection(sheet)}`;
 }
 
 /** @param {string} text */

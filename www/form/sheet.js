@@ -13,7 +13,7 @@ import { upFrom, valueAt } from "../design/pointer.js";
  * @typedef {{ set: (pointer: string, value: unknown) => void, change: (edit: (design: Design) => Design) => void,
  *   update: (pointer: string, edit: (value: any) => unknown) => void, rename: (list: ListName, index: number, name: string) => void, applyFix: (finding: Finding) => void,
  *   edit: (request: import("../engine/messages.js").EditRequest, goTo?: string) => void,
- *   goTo: (pointer: string) => void, select: (run: string | null) => void, redraw: () => void }} Actions
+ *   save: (request: import("../result/files.js").FileRequest) => void, goTo: (pointer: string) => void, select: (run: string | null) => void, redraw: () => void }} Actions
  */
 /** @typedef {{ problems: Problem[], findings: Finding[] }} Notes */
 /** @typedef {{ stop: number, care: number, note: number, mend: number, blank: number }} Count */

@@ -10,8 +10,10 @@ import { PLOTS } from "./graphs.js";
 /** @import { Stood } from "../plate/plate.js" */
 /** @import { PlotKind } from "./graphs.js" */
 
-/** @typedef {{ kind: "stl" | "3mf" | "bend-table" | "points" | "drawing" | PlotKind | "all" | "design", run?: string, deviation?: number, flip?: boolean, from?: string, stance?: Stood }} FileRequest */
-/** @typedef {{ deviation: number, setDeviation: (deviation: number) => void, save: (request: FileRequest) => void }} FilesState */
+/** @typedef {{ kind: "stl" | "3mf" | "bend-table" | "points" | "drawing" | PlotKind | "all" | "design" | "coupon", run?: string, deviation?: number, flip?: boolean, from?: string,
+ *   stance?: Stood, format?: "3mf" | "stl", compensated?: boolean }} FileRequest */
+/** @typedef {{ deviation: number, setDeviation: (deviation: number) => void, compensated: boolean,
+ *   setCompensated: (compensated: boolean) => void, save: (request: FileRequest) => void }} FilesState */
 
 /** Tables and drawing of a run: what the engine calls each, and the button's words. */
 const PAPERS = /** @type {const} */ ([["bend-table", "Bends (.csv)"], ["points", "Points (.csv)"], ["drawing", "Drawing (.svg)"]]);
@@ -38,18 +40,43 @@ export function files(sheet, state) {
         <input type="radio" name="fineness" .checked=${live(state.deviation === deviation)} @change=${() => state.setDeviation(deviation)}>
         <span><b>${name}</b> <span class="unit">${words}</span></span></label>`)}
     </fieldset>
+    ${correction(sheet, state)}
     ${why ? html`<p class="trouble">${why}</p>` : nothing}
     <ul class="file-list">${runs.map((run, index) => runFiles(sheet, state, run, index))}</ul>
     ${runs.length > 0 ? plotFiles(sheet, state) : nothing}
     <div class="adder">
       <button type="button" class="main" ?disabled=${made === 0}
-        @click=${() => state.save({ kind: "all", deviation: state.deviation })}>All files in one (.zip)</button>
+        @click=${() => state.save({ kind: "all", deviation: state.deviation, ...asAsked(sheet, state) })}>All files in one (.zip)</button>
       <button type="button" ?disabled=${!sheet.fresh} @click=${() => state.save({ kind: "design" })}>Save the design (.json)</button>
     </div>
     ${sheet.words.cautions.length > 0
       ? html`<section class="cautions" aria-labelledby="cautions-title"><h3 id="cautions-title">Before you print and fill</h3>
           <ul>${sheet.words.cautions.map((caution) => html`<li>${caution}</li>`)}</ul></section>`
       : nothing}`;
+}
+
+/**
+ * Whether the meshes are corrected by the coupon: a choice only where there is something to correct them by.
+ * @param {Sheet} sheet
+ * @param {FilesState} state
+ */
+function correction(sheet, state) {
+  if (sheet.report?.fit.state !== "applied") return nothing;
+  return html`<div class="flag">
+    <input id="compensated" type="checkbox" aria-describedby="compensated-hint" .checked=${live(state.compensated)}
+      @change=${(/** @type {Event} */ event) => state.setCompensated(/** @type {HTMLInputElement} */ (event.target).checked)}>
+    <label for="compensated">Correct STL and 3MF by my coupon</label>
+    <span class="source" id="compensated-hint">For your printer; leave it off for a print service, which corrects for its own.</span>
+  </div>`;
+}
+
+/**
+ * What a request says where the stated sizes are wanted although a coupon was measured.
+ * @param {Sheet} sheet
+ * @param {FilesState} state
+ */
+function asAsked(sheet, state) {
+  return sheet.report?.fit.state === "applied" && !state.compensated ? { compensated: false } : {};
 }
 
 /**
@@ -68,7 +95,7 @@ function runFiles(sheet, state, run, index) {
   return html`<li>
     <span class="file-name" dir="auto" id="${id}-name">${run.name}</span>
     ${/** @type {const} */ (["stl", "3mf"]).map((kind) => html`<button type="button" ?disabled=${off} aria-describedby=${warning ? `${id}-warning` : nothing}
-      @click=${() => state.save({ kind, run: run.name, deviation: state.deviation })}>${kind.toUpperCase()}<span class="unseen"> of ${run.name}</span></button>`)}
+      @click=${() => state.save({ kind, run: run.name, deviation: state.deviation, ...asAsked(sheet, state) })}>${kind.toUpperCase()}<span class="unseen"> of ${run.name}</span></button>`)}
     ${PAPERS.map(([kind, words]) => html`<button type="button" ?disabled=${off} aria-describedby=${warning ? `${id}-warning` : nothing}
       @click=${() => state.save({ kind, run: run.name, ...(kind === "bend-table" ? asFed(sheet) : {}) })}>${words}<span class="unseen"> of ${run.name}</span></button>`)}
     ${warning ? html`<p class="note stop" id="${id}-warning">${mark("stop")}<span>${warning}</span></p>` : nothing}

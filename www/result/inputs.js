@@ -61,9 +61,9 @@ function ownInput(sheet, place, key) {
  * @param {string} path
  */
 function filled(key, path) {
-  const run = /^\/runs\/(\d+)/.exec(path)?.[1];
+  const run = /^(?:\/fit)?\/runs\/(\d+)/.exec(path)?.[1];
   const end = /\/seals\/(\d)/.exec(path)?.[1];
-  const ofRun = run === undefined ? key : key.replace(/^\/runs\/\*/, `/runs/${run}`);
+  const ofRun = run === undefined ? key : key.replace(/^(\/fit)?\/runs\/\*/, `$1/runs/${run}`);
   return end === undefined ? ofRun : ofRun.replace("/seals/*", `/seals/${end}`);
 }
 
@@ -92,7 +92,7 @@ function spread(whole, key) {
  */
 function placesIn(sheet, key, path) {
   const { design, report } = sheet;
-  const name = report?.runs[Number(/^\/runs\/(\d+)/.exec(path)?.[1] ?? -1)]?.name;
+  const name = report?.runs[Number(/^(?:\/fit)?\/runs\/(\d+)/.exec(path)?.[1] ?? -1)]?.name;
   const at = design.runs.findIndex((run) => run.name === name);
   if (at < 0) return spread(design, key).filter((place) => known(sheet, place) !== undefined);
   const ends = [design.runs[at].from, design.runs[at].to];
