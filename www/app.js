@@ -16,6 +16,7 @@ import { page } from "./page.js";
 import { Plate } from "./plate/plate.js";
 import { PreviewDesk } from "./preview/desk.js";
 import { nextTheme, themeInForce } from "./preview/theme.js";
+import { Asked } from "./result/asked.js";
 import { download } from "./result/download.js";
 import { FINENESS } from "./result/files.js";
 import { Graphs } from "./result/graphs.js";
@@ -41,6 +42,7 @@ export class App {
   /** @type {Problem[]} */ problems = [];
   /** @type {Report | undefined} */ report;
   /** @type {string | null} */ selected = null;
+  /** @type {import("./result/asked.js").Fineness} how closely files follow the exact tube: mm, or as the printer takes them */
   deviation = FINENESS[0].deviation;
   /** Whether files are corrected by a coupon that was measured. */
   compensated = true;
@@ -75,6 +77,7 @@ export class App {
     this.comparing = new Comparing(this);
     this.whatIf = new WhatIf(this);
     this.plate = new Plate(this);
+    this.asked = new Asked(this);
   }
 
   start() {
@@ -209,7 +212,8 @@ export class App {
   filesState() {
     return {
       deviation: this.deviation,
-      setDeviation: (/** @type {number} */ deviation) => {
+      asked: this.asked,
+      setDeviation: (/** @type {import("./result/asked.js").Fineness} */ deviation) => {
         this.deviation = deviation;
         this.redraw();
       },

