@@ -381,3 +381,30 @@ fn the_document_keeps_readings_and_refuses_what_is_none() {
         assert_eq!(found[0]["path"], json!(path), "{found:?}");
     }
 }
+
+#[test]
+fn a_corrected_file_stands_where_the_tube_would() {
+    // Far from the datum, where four thousandths of the way are more than a lift.
+    let far = json!({"ports": [
+        {"name": "a", "at": [500, 300, 400], "facing": [0, 0, 1], "fitting": "C12"},
+        {"name": "b", "at": [590, 300, 490], "facing": [-1, 0, 0], "fitting": "C12"}],
+        "runs": [{"name": "r", "from": "a", "to": "b", "tube": {"outer_diameter": 12, "bore": 8}, "bend_radius": 20,
+                  "route": [{"corner": [500, 300, 490]}]}]});
+    let text = printed(&design(Value::Null, far));
+    let spans = |compensated: bool| {
+        let request =
+            json!({"kind": "stl", "run": "r", "deviation": "fit", "stance": true, "compensated": compensated});
+        let file = stl_io::read_stl(&mut Cursor::new(export_file(&text, &request.to_string()).unwrap())).unwrap();
+        [0, 1, 2].map(|axis| {
+            let all = file.vertices.iter().map(|vertex| f64::from(vertex[axis]));
+            [all.clone().fold(f64::MAX, f64::min), all.fold(f64::MIN, f64::max)]
+        })
+    };
+    let (tube, file) = (spans(false), spans(true));
+    assert!((tube[2][0] - file[2][0]).abs() < 0.02, "{tube:?} {file:?}");
+    for axis in [0, 1] {
+        let middle = |spans: &[[f64; 2]; 3]| (spans[axis][0] + spans[axis][1]) / 2.0;
+        assert!((middle(&tube) - middle(&file)).abs() < 0.02, "{tube:?} {file:?}");
+    }
+    assert!(file[2][1] > tube[2][1] + 0.1, "it is longer in the file");
+}

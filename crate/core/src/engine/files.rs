@@ -171,7 +171,7 @@ fn all_meshes(stages: &Stages<'_>, request: &Request) -> Result<Vec<(usize, Mesh
 fn stood(stages: &Stages<'_>, run: usize, request: &Request) -> Result<Mesh, Refusal> {
     let mesh = solid(stages, run, request)?;
     match request.stance {
-        Some(stance) => sound(stages, run, stance::on_plate(stages, run, stance, &mesh)?),
+        Some(stance) => sound(stages, run, stance::on_plate(stages, run, stance, &mesh, request.correction.is_some())?),
         None => Ok(mesh),
     }
 }

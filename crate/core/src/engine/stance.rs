@@ -8,7 +8,7 @@ use crate::export::Kind;
 use crate::layout::Vec3;
 use crate::mesh::Mesh;
 use crate::print::{Frame, Subject, frame_of};
-use crate::quantity::LEAST_FACING;
+use crate::quantity::{LEAST_FACING, USUAL_DEVIATION};
 
 /// How a run stands.
 #[derive(Debug, Clone, Copy)]
@@ -50,13 +50,38 @@ pub(super) fn read(kind: Kind, run: Option<usize>, keys: &Map<String, Value>) ->
     Ok(Some(stood))
 }
 
-/// A run's mesh on the plate.
-pub(super) fn on_plate(stages: &Stages<'_>, run: usize, stood: Stood, mesh: &Mesh) -> Result<Mesh, Refusal> {
+/// A run's mesh on the plate. One that is corrected by a coupon is a little larger or smaller than the tube, about the datum:
+/// it is moved to where the tube stands, its lowest point at the same height and its middle over the same place.
+pub(super) fn on_plate(
+    stages: &Stages<'_>,
+    run: usize,
+    stood: Stood,
+    mesh: &Mesh,
+    corrected: bool,
+) -> Result<Mesh, Refusal> {
     let subject = Subject::of(stages, run)?;
     let standing = match stood {
         Stood::Chosen => subject.chosen(),
         Stood::Asked(frame) => Some(subject.standing(frame)),
     };
     let Some(standing) = standing else { return Err(stages.not_made(run)) };
-    Ok(standing.mesh(mesh))
+    let placed = standing.mesh(mesh);
+    if !corrected {
+        return Ok(placed);
+    }
+    let [tube, file] = [spans(&standing.mesh(&stages.mesh(run, USUAL_DEVIATION)?)), spans(&placed)];
+    let middle = |[low, high]: [f64; 2]| (low + high) / 2.0;
+    let by = [middle(tube[0]) - middle(file[0]), middle(tube[1]) - middle(file[1]), tube[2][0] - file[2][0]];
+    Ok(placed.moved(by))
+}
+
+/// From where to where a mesh reaches along x, y and z, mm.
+fn spans(mesh: &Mesh) -> [[f64; 2]; 3] {
+    let points = mesh.positions.as_chunks::<3>().0;
+    [0, 1, 2].map(|axis| {
+        points.iter().fold([f64::INFINITY, f64::NEG_INFINITY], |[low, high], point| {
+            let x = f64::from(point[axis]);
+            [low.min(x), high.max(x)]
+        })
+    })
 }

@@ -41,6 +41,14 @@ impl Mesh {
         }
         self
     }
+
+    /// The mesh moved by so much along x, y and z, mm.
+    pub fn moved(mut self, by: [f64; 3]) -> Self {
+        for point in self.positions.as_chunks_mut::<3>().0 {
+            *point = [0, 1, 2].map(|axis| (f64::from(point[axis]) + by[axis]) as f32);
+        }
+        self
+    }
 }
 
 /// Most triangles of one run's mesh: above it, the deviation asked for is too fine for the tube's length.
