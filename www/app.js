@@ -185,9 +185,19 @@ export class App {
     this.plate.anotherDesign();
   }
 
+  /**
+   * A mesh of the stated sizes where they are wanted although a coupon was measured.
+   * @param {FileRequest} request
+   * @returns {FileRequest}
+   */
+  #sized(request) {
+    const stated = ["stl", "3mf", "all"].includes(request.kind) && !this.compensated && this.report?.fit.state === "applied";
+    return stated ? { ...request, compensated: false } : request;
+  }
+
   /** @param {FileRequest} request */
   async save(request) {
-    const [text, asked] = [this.text, JSON.stringify(request)];
+    const [text, asked] = [this.text, JSON.stringify(this.#sized(request))];
     try {
       const name = await this.link.ask("fileName", text, asked);
       download(await this.link.ask("exportFile", text, asked), name);

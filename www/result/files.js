@@ -49,7 +49,7 @@ export function files(sheet, state) {
     ${runs.length > 0 ? plotFiles(sheet, state) : nothing}
     <div class="adder">
       <button type="button" class="main" ?disabled=${made === 0}
-        @click=${() => state.save({ kind: "all", deviation: state.deviation, ...asAsked(sheet, state) })}>All files in one (.zip)</button>
+        @click=${() => state.save({ kind: "all", deviation: state.deviation })}>All files in one (.zip)</button>
       <button type="button" ?disabled=${!sheet.fresh} @click=${() => state.save({ kind: "design" })}>Save the design (.json)</button>
     </div>
     ${sheet.words.cautions.length > 0
@@ -74,15 +74,6 @@ function correction(sheet, state) {
 }
 
 /**
- * What a request says where the stated sizes are wanted although a coupon was measured.
- * @param {Sheet} sheet
- * @param {FilesState} state
- */
-function asAsked(sheet, state) {
-  return sheet.report?.fit.state === "applied" && !state.compensated ? { compensated: false } : {};
-}
-
-/**
  * @param {Sheet} sheet
  * @param {FilesState} state
  * @param {RunReport} run
@@ -98,7 +89,7 @@ function runFiles(sheet, state, run, index) {
   return html`<li>
     <span class="file-name" dir="auto" id="${id}-name">${run.name}</span>
     ${/** @type {const} */ (["stl", "3mf"]).map((kind) => html`<button type="button" ?disabled=${off} aria-describedby=${warning ? `${id}-warning` : nothing}
-      @click=${() => state.save({ kind, run: run.name, deviation: state.deviation, ...asAsked(sheet, state) })}>${kind.toUpperCase()}<span class="unseen"> of ${run.name}</span></button>`)}
+      @click=${() => state.save({ kind, run: run.name, deviation: state.deviation })}>${kind.toUpperCase()}<span class="unseen"> of ${run.name}</span></button>`)}
     ${PAPERS.map(([kind, words]) => html`<button type="button" ?disabled=${off} aria-describedby=${warning ? `${id}-warning` : nothing}
       @click=${() => state.save({ kind, run: run.name, ...(kind === "bend-table" ? asFed(sheet) : {}) })}>${words}<span class="unseen"> of ${run.name}</span></button>`)}
     ${warning ? html`<p class="note stop" id="${id}-warning">${mark("stop")}<span>${warning}</span></p>` : nothing}
