@@ -111,7 +111,7 @@ fn one_run(text: &str, run: &Value) {
 
 /// A made run has stances, whose figures are numbers, and a file of it is made or refused in words.
 fn stands(text: &str, name: &str, length: f64) {
-    if length > MOST_STOOD || text.len() % ONE_IN != 0 {
+    if length > MOST_STOOD || !text.len().is_multiple_of(ONE_IN) {
         return;
     }
     let stances = told(engine::stances(text, name)).expect("a made run can stand");
