@@ -120,8 +120,7 @@ fn shape(solid: &Solid, material: f64) -> Vec<Asked> {
         message,
         source: source.to_owned(),
     };
-    let closed =
-        if holes == 0.0 { "Closed: every edge joins two faces." } else { "Not closed, or faces without area." };
+    let closed = if holes == 0.0 { "Every edge joins two faces." } else { "It has rims, or faces without area." };
     vec![
         asked(Question::Closed, holes == 0.0, holes, Some(0.0), "", closed.to_owned(), CLOSED),
         asked(

@@ -78,6 +78,7 @@ fn inspected(stages: &Stages<'_>, asked: &Request) -> Result<String, Refusal> {
     let subject = Subject::of(stages, run)?;
     let process = &stages.design.process;
     let printer = &process.printer;
+    let source = format!("figure of the printer, {}", quoted(&printer.name));
     let limits = Limits {
         material: profile.material_volume() * scale * scale * scale,
         wall: profile.least_wall().wall * scale,
@@ -87,7 +88,7 @@ fn inspected(stages: &Stages<'_>, asked: &Request) -> Result<String, Refusal> {
         fits: subject.chosen().is_some_and(|standing| standing.fits()),
         most_triangles: printer.most_triangles,
         most_mb: printer.most_mb,
-        source: &printer.source,
+        source: &source,
     };
     let questions = questions(&solid, &limits);
     let inspection = Inspection {
