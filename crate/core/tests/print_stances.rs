@@ -178,6 +178,16 @@ fn an_end_flat_on_the_plate_is_a_cup_unless_it_is_lifted() {
     assert!(standing(&flush, tilted(60.0)).cups.is_empty());
 }
 
+/// A U on both its feet is sealed by the plate: all of its bore is a cup, as deep as its axis is high.
+#[test]
+fn both_ends_flat_on_the_plate_seal_the_bore() {
+    let flush = design(u(), ROOMY).replace("\"margin\":5", "\"margin\":0");
+    let sealed = standing(&flush, [0.0, 0.0, 1.0]);
+    assert_eq!((sealed.footing, sealed.cups.len()), ([true; 2], 1));
+    near(sealed.cups[0].depth, 80.0, 1e-9);
+    near(sealed.cups[0].volume, FRAC_PI_4 * 64.0 * (140.0 + 20.0 * PI), 1e-6);
+}
+
 #[test]
 fn filament_stands_on_an_end_and_powder_asks_for_little() {
     let text = design(straight(150.0, 12.0, 8.0), ROOMY);

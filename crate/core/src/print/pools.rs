@@ -7,7 +7,7 @@ pub(super) struct Pool {
     pub span: [f64; 2],
     /// Arc length of the lowest place, mm.
     pub at: f64,
-    /// Level above it, mm.
+    /// Level above it, mm; the highest place above it where both ends are closed, so that nothing runs out.
     pub depth: f64,
     /// Length of bore that it would fill, mm.
     pub filled: f64,
@@ -41,6 +41,7 @@ pub(super) fn filled(places: &[f64], heights: &[f64], closed: [bool; 2], bore: f
 /// The parts that hold liquid, in order.
 pub(super) fn pools(places: &[f64], heights: &[f64], closed: [bool; 2], bore: f64) -> Vec<Pool> {
     let levels = levels(heights, closed);
+    let highest = heights.iter().copied().fold(f64::NEG_INFINITY, f64::max);
     let mut pools: Vec<Pool> = Vec::new();
     let mut open = false;
     for i in 0..levels.len() {
@@ -59,7 +60,8 @@ pub(super) fn pools(places: &[f64], heights: &[f64], closed: [bool; 2], bore: f6
         open = d1 > 0.0;
         if let Some(pool) = pools.last_mut() {
             pool.span[1] = to;
-            let (depth, at) = if d0 >= d1 { (d0, s0) } else { (d1, s1) };
+            let (low, at) = if h0 <= h1 { (h0, s0) } else { (h1, s1) };
+            let depth = level.min(highest) - low;
             if depth > pool.depth {
                 (pool.depth, pool.at) = (depth, at);
             }
@@ -119,5 +121,12 @@ mod tests {
         let closed = pools(&places, &heights, [true, false], 8.0);
         assert_eq!((closed[0].span, closed[0].depth), ([0.0, 50.0], 50.0));
         assert_eq!(pools(&places, &[5.0, 5.0], [false, false], 8.0), []);
+    }
+
+    /// An arch on both its feet is sealed: it holds all of its bore, and is as deep as it is high.
+    #[test]
+    fn both_ends_closed_hold_all_to_the_top() {
+        let sealed = pools(&[0.0, 40.0, 70.0], &[0.0, 40.0, 10.0], [true, true], 8.0);
+        assert_eq!(sealed, [Pool { span: [0.0, 70.0], at: 0.0, depth: 40.0, filled: 70.0 }]);
     }
 }
