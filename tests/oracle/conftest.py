@@ -1,4 +1,4 @@
-"""What the engine writes once a session, the swept designs and the physics' points, and what the judges say of them."""
+"""What the engine writes once a session, the swept designs, standing tubes and the physics' points, and what the judges say of them."""
 
 import json
 import os
@@ -13,6 +13,7 @@ ROOT = Path(__file__).resolve().parents[2]
 # Nine rounds of all kinds and nine more of coils, curves, bodies and ends alone: 306 designs of these.
 COUNT, SEED = 513, 20
 POINTS, POINTS_SEED = 3000, 4
+TUBES, TUBES_SEED = 400, 7
 
 
 @pytest.fixture(scope="session")
@@ -29,6 +30,17 @@ def folder():
 @pytest.fixture(scope="session")
 def verdicts(folder):
     return sweep.judge_all(folder)
+
+
+@pytest.fixture(scope="session")
+def standing_folder():
+    """`TUBEWRIGHT_STANDING` names a folder that `cargo xtask standing` has written already."""
+    if given := os.environ.get("TUBEWRIGHT_STANDING"):
+        return Path(given)
+    target = Path(os.environ.get("CARGO_TARGET_DIR", ROOT / "target")) / "oracle-standing"
+    command = [os.environ.get("CARGO", "cargo"), "xtask", "standing", str(target)]
+    subprocess.run([*command, "--count", str(TUBES), "--seed", str(TUBES_SEED)], cwd=ROOT, check=True)
+    return target
 
 
 @pytest.fixture(scope="session")

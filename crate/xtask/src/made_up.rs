@@ -1,4 +1,4 @@
-//! What is written for the judges of `tests/oracle`: made-up designs, the physics at random points.
+//! What is written for the judges of `tests/oracle`: made-up designs, tubes as they stand, the physics at random points.
 
 use crate::native;
 use anyhow::{Context, Result, bail};
@@ -7,6 +7,11 @@ use std::path::absolute;
 /// Made-up designs and what the engine makes of them, into a folder: `OUT [--count N] [--seed S]`.
 pub fn sweep(options: &[&str]) -> Result<()> {
     write("sweep", "240", options)
+}
+
+/// Tubes as they stand on a plate, and what liquid they are told to hold, into a folder: `OUT [--count N] [--seed S]`.
+pub fn standing(options: &[&str]) -> Result<()> {
+    write("standing", "400", options)
 }
 
 /// The physics at random points, into a file: `OUT [--count N] [--seed S]`.

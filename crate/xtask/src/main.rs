@@ -35,6 +35,9 @@ cargo xtask bench                times and memory, beside general-purpose librar
 cargo xtask sweep OUT            made-up designs of the danger zone with report, STL and 3MF of each
       --count N                  how many (240)
       --seed S                   which (1); the same seed gives the same designs
+cargo xtask standing OUT         made-up tubes as they stand on a plate, and what liquid they hold, for the judges
+      --count N                  how many (400)
+      --seed S                   which (1)
 cargo xtask physics OUT          the physics at random points, for the judges
       --count N                  how many (2500)
       --seed S                   which (1)
@@ -79,6 +82,7 @@ fn run(args: &[&str]) -> Result<()> {
         ["bench"] => bench::bench(),
         ["lint"] => test::test(&["lint"]),
         ["physics", options @ ..] => made_up::physics(options),
+        ["standing", options @ ..] => made_up::standing(options),
         ["sweep", options @ ..] => made_up::sweep(options),
         ["test", parts @ ..] => test::test(parts),
         [other, ..] => bail!("there is no `{other}`; this is what there is:\n{HELP}"),
