@@ -8,7 +8,7 @@
  */
 /**
  * @typedef {{ name: string, made: boolean, length_mm: number | null, material_mm3: number | null,
- *   bore_mm3: number | null, mass_g: number | null, coolant_g?: number | null,
+ *   bore_mm3: number | null, mass_g: number | null, cost: number | null, coolant_g?: number | null,
  *   bounds_mm: { min: Xyz, max: Xyz } | null, bend_table: BendRow[], points_mm: Xyz[],
  *   service: ServiceReport | null }} RunReport
  */
@@ -68,7 +68,7 @@
  */
 /**
  * @typedef {{ name: string, runs: RunReport[], findings: Finding[], loop: LoopReport, fit: FitReport,
- *   totals: { length_mm: number, material_mm3: number, bore_mm3: number, mass_g: number } }} Report
+ *   totals: { length_mm: number, material_mm3: number, bore_mm3: number, mass_g: number, cost: number | null } }} Report
  */
 /**
  * @typedef {{ ports: { name: string, seat: Xyz, facing: Xyz, mouth: Xyz, out: Xyz }[],

@@ -23,6 +23,12 @@ pub(super) const ROWS: &[Origin] = &[
         .by("Material × density", GEOMETRY)
         .holds("As good as the density; supports and waste are not in it.")
         .of(&["/runs/*/material_mm3", "/process/material/density_g_per_cm3"]),
+    origin("/runs/*/cost", "Cost of the material", "")
+        .by("Material × price of a litre", GEOMETRY)
+        .holds(
+            "As good as the price, and in its money; supports, waste and what a service asks for beside are not in it.",
+        )
+        .of(&["/runs/*/material_mm3", "/process/material/price_per_l"]),
     origin("/runs/*/coolant_g", "Mass of coolant", "g")
         .by("Coolant inside × density", GEOMETRY)
         .holds("As good as the density.")
@@ -43,6 +49,12 @@ pub(super) const ROWS: &[Origin] = &[
         .by("Sum over the runs that are made", GEOMETRY)
         .holds("As good as the density.")
         .of(&["/runs/*/mass_g"]),
+    origin("/totals/cost", "Cost of the material of all tubes", "")
+        .by("Material of all tubes × price of a litre", GEOMETRY)
+        .holds(
+            "As good as the price, and in its money; supports, waste and what a service asks for beside are not in it.",
+        )
+        .of(&["/totals/material_mm3", "/process/material/price_per_l"]),
     origin("/totals/coolant_g", "Mass of coolant in all tubes", "g")
         .by("Sum over the runs that are made", GEOMETRY)
         .holds("As good as the density.")

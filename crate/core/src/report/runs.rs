@@ -5,7 +5,9 @@ use serde::Serialize;
 use super::numbers::{degrees, point, unsigned_zero};
 use super::service::ServiceReport;
 use crate::centreline::{self, BendRow, Bounds, Centreline, apexes, bend_table};
+use crate::design::Material;
 use crate::engine::Stages;
+use crate::service::material_cost;
 use crate::tube::Profile;
 
 /// Cubic millimetres in a cubic centimetre, which densities are told by.
@@ -20,6 +22,8 @@ pub(super) struct RunReport<'a> {
     material_mm3: Option<f64>,
     bore_mm3: Option<f64>,
     mass_g: Option<f64>,
+    /// Of the material, in the money of its price; null too where it has none.
+    cost: Option<f64>,
     coolant_g: Option<f64>,
     bounds_mm: Option<BoundsMm>,
     bend_table: Vec<Row>,
@@ -35,6 +39,8 @@ pub(super) struct Totals {
     material_mm3: f64,
     pub(super) bore_mm3: f64,
     mass_g: f64,
+    /// Null where the material has no price.
+    cost: Option<f64>,
     coolant_g: f64,
 }
 
@@ -74,6 +80,7 @@ impl<'a> RunReport<'a> {
             material_mm3: Some(material),
             bore_mm3: Some(bore),
             mass_g: Some(material / MM3_IN_CM3 * density),
+            cost: material_cost(&stages.design.process.material, material),
             coolant_g: Some(bore / MM3_IN_CM3 * coolant),
             bounds_mm: Some(BoundsMm::of(&skin_bounds(line, &profile))),
             bend_table: bend_table(line).iter().map(Row::of).collect(),
@@ -90,6 +97,7 @@ impl<'a> RunReport<'a> {
             material_mm3: None,
             bore_mm3: None,
             mass_g: None,
+            cost: None,
             coolant_g: None,
             bounds_mm: None,
             bend_table: Vec::new(),
@@ -100,13 +108,15 @@ impl<'a> RunReport<'a> {
 }
 
 impl Totals {
-    pub(super) fn of(runs: &[RunReport<'_>]) -> Self {
+    pub(super) fn of(runs: &[RunReport<'_>], material: &Material) -> Self {
         let sum = |number: fn(&RunReport<'_>) -> Option<f64>| runs.iter().filter_map(number).fold(0.0, |a, b| a + b);
+        let volume = sum(|run| run.material_mm3);
         Self {
             length_mm: sum(|run| run.length_mm),
-            material_mm3: sum(|run| run.material_mm3),
+            material_mm3: volume,
             bore_mm3: sum(|run| run.bore_mm3),
             mass_g: sum(|run| run.mass_g),
+            cost: material_cost(material, volume),
             coolant_g: sum(|run| run.coolant_g),
         }
     }

@@ -4,6 +4,7 @@
 //! A figure that is not known leaves out what would follow from it.
 
 mod circuit;
+mod cost;
 mod flow;
 mod heat;
 mod leak;
@@ -11,6 +12,7 @@ mod seal;
 mod strength;
 
 pub use circuit::{Agreed, Circuit, Cost, Item, coolant_volume};
+pub use cost::material_cost;
 pub use flow::{Flow, conditions, coolant, sweep, usual_share};
 pub use heat::{CARE_MARGIN, Heat, STOP_MARGIN, growth};
 pub use leak::LeakFound;

@@ -7,10 +7,9 @@ use super::variant::Variant;
 use crate::check::{ByCheck, Severity, words};
 use crate::design::{Refusal, Run};
 use crate::engine::Stages;
-use crate::service::{Circuit, Flow, Heat, SealAtEnd, Strength};
+use crate::service::{Circuit, Flow, Heat, SealAtEnd, Strength, material_cost};
 
-/// Cubic millimetres in a litre, and in a cubic centimetre.
-const MM3_IN_L: f64 = 1e6;
+/// Cubic millimetres in a cubic centimetre.
 const MM3_IN_CM3: f64 = 1e3;
 /// Most reasons that a row names.
 const MOST_REASONS: usize = 5;
@@ -111,7 +110,7 @@ impl Row {
             coolant_ml: made.all.then_some(made.bores / MM3_IN_CM3),
             material_cm3: made.all.then_some(made.material / MM3_IN_CM3),
             mass_g: made.all.then_some(made.material / MM3_IN_CM3 * material.density_g_per_cm3),
-            cost: material.price_per_l.filter(|_| made.all).map(|price| price * made.material / MM3_IN_L),
+            cost: material_cost(material, made.material).filter(|_| made.all),
             findings: Counts::of(found),
             patch,
         }
