@@ -88,7 +88,7 @@ impl Record {
                 json!({ "kind": "coupon", "run": run, "format": "stl", "count": 3, "step": 0.1, "deviation": 0.05 }),
             )?;
         }
-        for kind in ["3mf", "design", "all"] {
+        for kind in ["3mf", "design", "all", "pack"] {
             self.file(of, &text, json!({ "kind": kind, "deviation": deviations.last() }))?;
         }
         for kind in ["loss-plot", "margins-plot", "stiffness-plot"] {

@@ -6,7 +6,7 @@
 //! `manifest.json`: `{ "cases": [ { "kind", "seed", "expect", "design", "canonical", "report", "runs": [ { "name", "made",
 //! "deviation", "stl", "3mf", "outer_diameter", "bore", "length_mm", "material_mm3", "known_length_mm" } ] } ] }`.
 //! Of every so many designs that can be made there is a `coupon` too, `{ "3mf", "outer_diameter", "bore", "ends", "corrected" }`, the
-//! last the STL of its first run corrected by a made-up coupon. File names are relative to OUT; those of a run that is not made are null. Some designs' runs are listed once for
+//! last the STL of its first run corrected by a made-up coupon. `packs` lists a pack of each demo that ships, `{ "pack", "report", "design" }`. File names are relative to OUT; those of a run that is not made are null. Some designs' runs are listed once for
 //! each deviation of a series, so that a judge can see the error follow what was asked for.
 
 use serde_json::{Value, json};
@@ -21,6 +21,8 @@ type Fault = Box<dyn std::error::Error>;
 const IN_SERIES: [usize; 6] = [1, 4, 7, 10, 13, 16];
 /// Of every so many designs the coupon is judged too.
 const WITH_COUPON: usize = 16;
+/// Deviation of the packs' meshes, mm.
+const PACK_DEVIATION: f64 = 0.02;
 const SERIES: [f64; 4] = [0.04, 0.02, 0.01, 0.005];
 
 fn main() -> Result<(), Fault> {
@@ -45,11 +47,12 @@ fn main() -> Result<(), Fault> {
             coupons.push(coupon);
         }
     }
+    let packs = packs(&folder)?;
     let made =
         cases.iter().flat_map(|case| case["runs"].as_array()).flatten().filter(|run| run["made"] == true).count();
     fs::write(
         folder.join("manifest.json"),
-        serde_json::to_string_pretty(&json!({ "cases": cases, "coupons": coupons }))?,
+        serde_json::to_string_pretty(&json!({ "cases": cases, "coupons": coupons, "packs": packs }))?,
     )?;
     println!("{} designs and {made} made runs in {}", cases.len(), folder.display());
     Ok(())
@@ -90,6 +93,29 @@ fn case(folder: &Path, number: &str, design: &Generated, deviations: &[f64]) -> 
         "canonical": keep(format!("{number}-canonical.json"), canonical.as_bytes())?,
         "report": keep(format!("{number}-report.json"), report.as_bytes())?,
     }))
+}
+
+/// The pack of each demo that ships.
+fn packs(folder: &Path) -> Result<Vec<Value>, Fault> {
+    let presets: Value = serde_json::from_str(&engine::presets())?;
+    let demos = presets["demos"].as_array().into_iter().flatten().zip(1..);
+    demos
+        .map(|(demo, number)| {
+            let keep = |ending: &str, bytes: &[u8]| {
+                let name = format!("demo-{number}-{ending}");
+                fs::write(folder.join(&name), bytes).map(|()| name)
+            };
+            let text = demo["design"].to_string();
+            let asked = json!({ "kind": "pack", "deviation": PACK_DEVIATION }).to_string();
+            let pack = engine::export_file(&text, &asked).map_err(|refusal| refusal.to_string())?;
+            let report = engine::report(&text).map_err(|refusal| refusal.to_string())?;
+            Ok(json!({
+                "pack": keep("pack.zip", &pack)?,
+                "report": keep("report.json", report.as_bytes())?,
+                "design": keep("design.json", engine::normalise(&text)?.as_bytes())?,
+            }))
+        })
+        .collect()
 }
 
 /// The coupon of a design's first run, and that run corrected by a coupon; none where the run cannot be made.

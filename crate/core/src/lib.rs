@@ -30,6 +30,7 @@ pub mod quantity;
 pub mod report;
 pub mod seal;
 pub mod service;
+pub mod sheet;
 pub mod strategies;
 pub mod strength;
 pub mod tube;

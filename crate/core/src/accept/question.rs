@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::Solid;
-use crate::design::wording::shown;
+use crate::design::wording::{quoted, shown};
 use crate::mesh::{Flaw, signed_volume, solidity};
 
 /// What the file is held against; a limit that is none is not asked.
@@ -25,8 +25,8 @@ pub struct Limits<'a> {
     pub most_triangles: Option<f64>,
     /// Most megabytes, of a million bytes.
     pub most_mb: Option<f64>,
-    /// Where the printer's figures come from.
-    pub source: &'a str,
+    /// What the printer is called whose figures these are.
+    pub printer: &'a str,
 }
 
 /// What is asked.
@@ -79,23 +79,24 @@ const USUAL: &str = "common practice, no source";
 
 /// Everything that is asked of a file, passed or not, in the order of the questions.
 pub fn questions(solid: &Solid, limits: &Limits<'_>) -> Vec<Asked> {
+    let source = format!("figure of the printer, {}", quoted(limits.printer));
     let mut asked = shape(solid, limits.material);
     let sides = box_of(&solid.mesh.positions);
     asked.push(unit(solid, sides));
-    asked.push(wall(limits.wall, limits.least_wall, limits.source));
+    asked.push(wall(limits.wall, limits.least_wall, &source));
     if limits.resin {
         asked.push(wall_for_size(limits.wall, sides));
     }
-    asked.push(room(sides, limits));
+    asked.push(room(sides, limits, &source));
     let triangles = (solid.mesh.indices.len() / 3) as f64;
     if let Some(most) = limits.most_triangles {
         let message = format!("{} triangles; {} are taken.", shown(triangles), shown(most));
-        asked.push(at_most(Question::Triangles, triangles, most, "", message, limits.source));
+        asked.push(at_most(Question::Triangles, triangles, most, "", message, &source));
     }
     if let Some(most) = limits.most_mb {
         let size = solid.bytes as f64 / 1e6;
         let message = format!("The file has {size:.2} MB; {} MB are taken.", shown(most));
-        asked.push(at_most(Question::Size, size, most, "MB", message, limits.source));
+        asked.push(at_most(Question::Size, size, most, "MB", message, &source));
     }
     asked
 }
@@ -185,7 +186,7 @@ fn wall_for_size(wall: f64, sides: [f64; 3]) -> Asked {
     Asked { passes: wall >= least, ..at_most(Question::WallForSize, wall, least, "mm", message, source) }
 }
 
-fn room(sides: [f64; 3], limits: &Limits<'_>) -> Asked {
+fn room(sides: [f64; 3], limits: &Limits<'_>, source: &str) -> Asked {
     let longest = sides.into_iter().fold(0.0, f64::max);
     let [x, y, z] = limits.room.map(shown);
     let message = if limits.fits {
@@ -200,7 +201,7 @@ fn room(sides: [f64; 3], limits: &Limits<'_>) -> Asked {
         limit: None,
         unit: "mm",
         message,
-        source: limits.source.to_owned(),
+        source: source.to_owned(),
     }
 }
 

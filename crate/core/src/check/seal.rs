@@ -5,10 +5,8 @@ use super::round::up;
 use super::{Finding, OneRun, PatchStep, Severity, Subject, words};
 use crate::design::{Fitting, wording};
 use crate::distance::Budget;
-use crate::service::{SealAtEnd, SealFault, TubeKnown};
+use crate::service::{ACCEPTED as GOOD, SealAtEnd, SealFault, TubeKnown};
 
-/// Squeeze that a ring is accepted with over what its sizes may be off; common practice, no source.
-const GOOD: [f64; 2] = [0.12, 0.30];
 /// Squeeze beyond which a ring does not seal, or is torn: the widest that design guides give.
 const POSSIBLE: [f64; 2] = [0.10, 0.40];
 

@@ -10,6 +10,7 @@ use crate::export::{self, DesignTold, Kind, NamedMesh};
 use crate::mesh::is_solid;
 
 /// What a coupon is asked to be.
+#[derive(Clone, Copy)]
 pub(super) struct Asked {
     ladder: Ladder,
     format: Format,
@@ -24,6 +25,11 @@ enum Format {
 }
 
 impl Asked {
+    /// The usual coupon.
+    pub fn usual() -> Self {
+        Self { ladder: Ladder::default(), format: Format::ThreeMf }
+    }
+
     /// What follows the last dot of the file's name.
     pub fn extension(&self) -> &'static str {
         match self.format {
@@ -76,9 +82,9 @@ pub(super) fn correction(
 ) -> Result<Option<Compensation>, Refusal> {
     const KEY: &str = "/compensated";
     let stated = keys.get("compensated");
-    if !matches!(kind, Kind::Stl | Kind::ThreeMf | Kind::All) {
+    if !matches!(kind, Kind::Stl | Kind::ThreeMf | Kind::All | Kind::Pack) {
         let message = format!(
-            "Only an \"stl\", a \"3mf\" and \"all\" can be compensated; leave it out for a file of kind \"{}\".",
+            "Only an \"stl\", a \"3mf\", \"all\" and a \"pack\" can be compensated; leave it out for a file of kind \"{}\".",
             kind.word()
         );
         return if stated.is_some() { Err(Refusal::at(KEY, message)) } else { Ok(None) };

@@ -4,6 +4,7 @@ use serde_json::{Map, Value};
 
 use super::coupon::{self, Asked};
 use super::deviation::{Deviation, meshed};
+use super::pack;
 use super::plots::{USUAL_WIDTH, plot, width};
 use super::stages::Stages;
 use super::stance::{self, Stood};
@@ -35,12 +36,12 @@ struct Request {
 
 /// The bytes of a file. `request` is JSON: `{ "kind": "stl", "run": "pump to block", "deviation": 0.01 }`; a 3MF
 /// without a run holds all made runs; the deviation "fit" is the finest that the printer's limits of a file allow;
-/// `design` and `all` are of the whole design. A `bend-table` can be asked for with `"flip": true`, rotations against the
+/// `design`, `all` and `pack` are of the whole design. A `bend-table` can be asked for with `"flip": true`, rotations against the
 /// right-hand rule, and `"from": "end"`, fed from the run's end. A plot, `loss-plot`, `margins-plot` or `stiffness-plot`,
 /// is of the whole design and can be asked for with a `"width"`, CSS pixels.
 /// A `coupon` is of one run's tube; `"format": "stl"` makes it an archive of STLs, one a stick, instead of a 3MF, and
 /// `"count"` and `"step"` say how many sizes it has and how far apart. Where
-/// a coupon's readings hold, `stl`, `3mf` and `all` have their meshes corrected by them; `"compensated": false` leaves that off.
+/// a coupon's readings hold, `stl`, `3mf`, `all` and `pack` have their meshes corrected by them; `"compensated": false` leaves that off.
 ///
 /// An STL or 3MF of one run is in the builder's datum, unless it is asked for with a `"stance"`: `true` for the run's own,
 /// or the best where it states none, or `{ "up": [x, y, z], "turn_deg": a }`. Its coordinates are then the printer's: x and
@@ -74,6 +75,7 @@ pub fn export_file(text: &str, request: &str) -> Result<Vec<u8>, Refusal> {
         (Kind::Coupon, Some(run)) => {
             coupon::file(&stages, run, &request.coupon, request.deviation.finest(), &told_design)
         }
+        (Kind::Pack, _) => pack::file(&stages, request.deviation, request.correction.as_ref(), &told_design),
         (kind, _) if kind.is_plot() => plot(&stages, kind, request.width),
         (_, None) if request.kind != Kind::All => {
             let meshes = all_meshes(&stages, &request)?;
@@ -82,9 +84,7 @@ pub fn export_file(text: &str, request: &str) -> Result<Vec<u8>, Refusal> {
         _ => {
             let meshes = all_meshes(&stages, &request)?;
             let papers = meshes.iter().map(|(run, _)| papers(&stages, *run)).collect::<Result<Vec<_>, _>>()?;
-            let drawn = Kind::PLOTS.iter().filter_map(|kind| Some((*kind, plot(&stages, *kind, USUAL_WIDTH).ok()?)));
-            let plots: Vec<Paper> = drawn.collect();
-            Ok(export::zip(&told_design, &named(&stages, &meshes), &papers, &plots))
+            Ok(export::zip(&told_design, &named(&stages, &meshes), &papers, &plots(&stages)))
         }
     }
 }
@@ -97,8 +97,13 @@ fn told(stages: &Stages<'_>, run: usize, write: impl Fn(&ToldRun<'_>) -> Vec<u8>
         .ok_or_else(|| Refusal::at(format!("/runs/{run}"), NOT_MADE))
 }
 
+/// The plots that can be drawn.
+pub(super) fn plots(stages: &Stages<'_>) -> Vec<Paper> {
+    Kind::PLOTS.iter().filter_map(|kind| Some((*kind, plot(stages, *kind, USUAL_WIDTH).ok()?))).collect()
+}
+
 /// The tables and the drawing of a run.
-fn papers(stages: &Stages<'_>, run: usize) -> Result<Vec<Paper>, Refusal> {
+pub(super) fn papers(stages: &Stages<'_>, run: usize) -> Result<Vec<Paper>, Refusal> {
     let table = told(stages, run, |told| export::bend_csv(told, Feed::default()))?;
     let points = told(stages, run, export::points_csv)?;
     let drawing = told(stages, run, |told| export::drawing(told).into_bytes())?;
@@ -161,10 +166,14 @@ fn title<'a>(stages: &'a Stages<'_>) -> &'a str {
 fn all_meshes(stages: &Stages<'_>, request: &Request) -> Result<Vec<(usize, Mesh)>, Refusal> {
     let made = stages.made();
     if made.is_empty() {
-        let message = "No run of the design can be made yet, so there is nothing to put in the file. See the findings.";
-        return Err(Refusal::at("", message));
+        return Err(nothing_made());
     }
     made.into_iter().map(|run| Ok((run, solid(stages, run, request)?))).collect()
+}
+
+/// Why there is no file of the whole design.
+pub(super) fn nothing_made() -> Refusal {
+    Refusal::at("", "No run of the design can be made yet, so there is nothing to put in the file. See the findings.")
 }
 
 /// The mesh of a run in the datum or on the plate, as it is asked for.
@@ -181,7 +190,8 @@ fn solid(stages: &Stages<'_>, run: usize, request: &Request) -> Result<Mesh, Ref
     sound(stages, run, meshed(stages, run, request.deviation, request.correction.as_ref())?.1)
 }
 
-fn sound(stages: &Stages<'_>, run: usize, mesh: Mesh) -> Result<Mesh, Refusal> {
+/// The mesh, if it has no flaw.
+pub(super) fn sound(stages: &Stages<'_>, run: usize, mesh: Mesh) -> Result<Mesh, Refusal> {
     if is_solid(&mesh) {
         return Ok(mesh);
     }
@@ -263,7 +273,7 @@ fn feed(kind: Kind, keys: &Map<String, Value>) -> Result<Feed, Refusal> {
 }
 
 fn run(kind: Kind, keys: &Map<String, Value>, stages: &Stages<'_>) -> Result<Option<usize>, Refusal> {
-    let whole = matches!(kind, Kind::Design | Kind::All) || kind.is_plot();
+    let whole = matches!(kind, Kind::Design | Kind::All | Kind::Pack) || kind.is_plot();
     match keys.get("run") {
         None | Some(Value::Null) if kind.is_of_one_run() => {
             let message = match kind {

@@ -5,13 +5,14 @@ use serde_json::Value;
 
 use super::coupon;
 use super::deviation::{Deviation, meshed};
+use super::limits::limits;
 use super::stages::Stages;
-use crate::accept::{Asked, Limits, questions, read_stl};
+use crate::accept::{Asked, questions, read_stl};
 use crate::coupon::Compensation;
+use crate::design::Refusal;
 use crate::design::wording::quoted;
-use crate::design::{Refusal, Way};
 use crate::export::{self, Kind};
-use crate::print::{Room, Subject};
+use crate::print::Subject;
 
 #[derive(Serialize)]
 struct Inspection<'a> {
@@ -71,26 +72,8 @@ fn inspected(stages: &Stages<'_>, asked: &Request) -> Result<String, Refusal> {
     let (Some(solid), Some(line)) = (read_stl(&bytes), &stages.lines[run].line) else {
         return Err(stages.not_made(run));
     };
-    let (profile, scale) = match correction {
-        Some(by) => (stages.corrected_profile(run, line.length, by)?, by.scale()),
-        None => (stages.profile(run, line.length), 1.0),
-    };
-    let subject = Subject::of(stages, run)?;
-    let process = &stages.design.process;
-    let printer = &process.printer;
-    let source = format!("figure of the printer, {}", quoted(&printer.name));
-    let limits = Limits {
-        material: profile.material_volume() * scale * scale * scale,
-        wall: profile.least_wall().wall * scale,
-        least_wall: printer.least_wall,
-        resin: process.material.way == Some(Way::Resin),
-        room: Room::of(printer, process.material.way).size,
-        fits: subject.chosen().is_some_and(|standing| standing.fits()),
-        most_triangles: printer.most_triangles,
-        most_mb: printer.most_mb,
-        source: &source,
-    };
-    let questions = questions(&solid, &limits);
+    let fits = Subject::of(stages, run)?.chosen().is_some_and(|standing| standing.fits());
+    let questions = questions(&solid, &limits(stages, run, line, correction, fits)?);
     let inspection = Inspection {
         run: name,
         deviation_mm: deviation,

@@ -5,6 +5,8 @@ mod coupon;
 mod deviation;
 mod files;
 mod inspect;
+mod limits;
+mod pack;
 mod plots;
 mod stages;
 mod stance;
@@ -13,6 +15,7 @@ mod vocabulary;
 pub use files::{export_file, file_name};
 pub use inspect::inspect;
 pub use stages::Stages;
+pub(crate) use vocabulary::CAUTIONS;
 pub use vocabulary::vocabulary;
 
 use crate::design::{self, LONGEST_TEXT, Refusal};

@@ -7,7 +7,7 @@ use crate::design::Refusal;
 use crate::export::Kind;
 use crate::layout::Vec3;
 use crate::mesh::Mesh;
-use crate::print::{Frame, Subject, frame_of};
+use crate::print::{Frame, Standing, Subject, frame_of};
 use crate::quantity::{LEAST_FACING, USUAL_DEVIATION};
 
 /// How a run stands.
@@ -65,23 +65,23 @@ pub(super) fn on_plate(
         Stood::Asked(frame) => Some(subject.standing(frame)),
     };
     let Some(standing) = standing else { return Err(stages.not_made(run)) };
+    placed(stages, run, &standing, mesh, corrected)
+}
+
+/// As [`on_plate`], in a stance that is worked out already.
+pub(super) fn placed(
+    stages: &Stages<'_>,
+    run: usize,
+    standing: &Standing,
+    mesh: &Mesh,
+    corrected: bool,
+) -> Result<Mesh, Refusal> {
     let placed = standing.mesh(mesh);
     if !corrected {
         return Ok(placed);
     }
-    let [tube, file] = [spans(&standing.mesh(&stages.mesh(run, USUAL_DEVIATION)?)), spans(&placed)];
-    let middle = |[low, high]: [f64; 2]| (low + high) / 2.0;
-    let by = [middle(tube[0]) - middle(file[0]), middle(tube[1]) - middle(file[1]), tube[2][0] - file[2][0]];
+    let [tube, file] = [standing.mesh(&stages.mesh(run, USUAL_DEVIATION)?).extremes(), placed.extremes()];
+    let middle = |[low, high]: [[f64; 3]; 2], axis: usize| (low[axis] + high[axis]) / 2.0;
+    let by = [middle(tube, 0) - middle(file, 0), middle(tube, 1) - middle(file, 1), tube[0][2] - file[0][2]];
     Ok(placed.moved(by))
-}
-
-/// From where to where a mesh reaches along x, y and z, mm.
-fn spans(mesh: &Mesh) -> [[f64; 2]; 3] {
-    let points = mesh.positions.as_chunks::<3>().0;
-    [0, 1, 2].map(|axis| {
-        points.iter().fold([f64::INFINITY, f64::NEG_INFINITY], |[low, high], point| {
-            let x = f64::from(point[axis]);
-            [low.min(x), high.max(x)]
-        })
-    })
 }

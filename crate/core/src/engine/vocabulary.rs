@@ -172,7 +172,7 @@ fn in_order<S: Serializer, V: Serialize>(pairs: &[(&'static str, V)], serializer
 }
 
 /// What a builder must know. Common practice where no source is named.
-const CAUTIONS: &[&str] = &[
+pub(crate) const CAUTIONS: &[&str] = &[
     "The results are estimates from the numbers you typed. You test the tubes, and you carry the risk; there is no warranty.",
     "Measure your own fittings and ports. The shipped figures are middling ones and no maker's.",
     "Print a short piece first and try it in the fitting before you print the whole loop.",

@@ -25,6 +25,8 @@ pub enum Kind {
     Design,
     /// An archive of everything: all of the above of each made run, and the design.
     All,
+    /// An archive for a print service and the builder: files as they stand on the plate, coupons, papers, a sheet.
+    Pack,
 }
 
 impl Kind {
@@ -41,6 +43,7 @@ impl Kind {
         Self::Coupon,
         Self::Design,
         Self::All,
+        Self::Pack,
     ];
 
     /// The plots, each of the whole design.
@@ -60,6 +63,7 @@ impl Kind {
             Self::Coupon => "coupon",
             Self::Design => "design",
             Self::All => "all",
+            Self::Pack => "pack",
         }
     }
 
@@ -71,7 +75,7 @@ impl Kind {
             Self::BendTable | Self::Points => "csv",
             Self::Drawing | Self::LossPlot | Self::MarginsPlot | Self::StiffnessPlot => "svg",
             Self::Design => "json",
-            Self::All => "zip",
+            Self::All | Self::Pack => "zip",
         }
     }
 
@@ -84,6 +88,7 @@ impl Kind {
             Self::MarginsPlot => " margins",
             Self::StiffnessPlot => " heat",
             Self::Coupon => " coupon",
+            Self::Pack => " pack",
             _ => "",
         };
         format!("{name}{what}")

@@ -49,6 +49,18 @@ impl Mesh {
         }
         self
     }
+
+    /// The lowest and the highest of each coordinate, mm; infinite, and low above high, for a mesh without corners.
+    pub fn extremes(&self) -> [[f64; 3]; 2] {
+        let ends = [[f64::INFINITY; 3], [f64::NEG_INFINITY; 3]];
+        self.positions.as_chunks::<3>().0.iter().fold(ends, |[low, high], point| {
+            let point = point.map(f64::from);
+            [
+                core::array::from_fn(|axis| low[axis].min(point[axis])),
+                core::array::from_fn(|axis| high[axis].max(point[axis])),
+            ]
+        })
+    }
 }
 
 /// Most triangles of one run's mesh: above it, the deviation asked for is too fine for the tube's length.

@@ -131,7 +131,7 @@ fn together(text: &str) -> Vec<String> {
 }
 
 /// Adds text with XML's own characters escaped; what XML 1.0 forbids becomes a replacement character.
-pub(super) fn escape_into(out: &mut String, text: &str) {
+pub(crate) fn escape_into(out: &mut String, text: &str) {
     for c in text.chars() {
         match c {
             '&' => out.push_str("&amp;"),

@@ -24,6 +24,7 @@ mod words;
 
 pub use fault::PlotError;
 pub use frame::Frame;
+pub(crate) use letters::escape_into;
 pub use loss::{LoopCurve, LossPlot, OperatingPoint, PumpCurve};
 pub use margins::{MarginRow, MarginsPlot};
 pub use stiffness::{Mark, MarkKind, MaterialRow, StiffnessPlot, Temperature};

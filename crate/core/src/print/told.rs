@@ -13,7 +13,7 @@ use crate::report::{FindingReport, degrees, point};
 use crate::tube::Profile;
 
 /// Kept free of support beyond the socket, mm; common practice, no source.
-const BEYOND_SOCKET: f64 = 2.0;
+pub const BEYOND_SOCKET: f64 = 2.0;
 /// Points that a stance's path is drawn with at most.
 const MOST_DRAWN: usize = 400;
 

@@ -16,5 +16,5 @@ pub use cost::material_cost;
 pub use flow::{Flow, conditions, coolant, sweep, usual_share};
 pub use heat::{CARE_MARGIN, Heat, STOP_MARGIN, growth};
 pub use leak::LeakFound;
-pub use seal::{GLAND_TOLERANCE, SealAtEnd, SealFault, TUBE_TOLERANCE, TubeKnown, tube_tolerance};
+pub use seal::{ACCEPTED, GLAND_TOLERANCE, SealAtEnd, SealFault, TUBE_TOLERANCE, TubeKnown, tube_tolerance};
 pub use strength::{Strength, allowable, allowed_side_load, side_load, thinnest_outer};

@@ -13,6 +13,9 @@ pub const GLAND_TOLERANCE: f64 = 0.05;
 /// Squeeze to aim at; common practice, no source.
 pub const AIM: f64 = 0.2;
 
+/// Squeeze that a ring is accepted with over what its sizes may be off; common practice, no source.
+pub const ACCEPTED: [f64; 2] = [0.12, 0.30];
+
 /// The ring at one end of a run. Lengths mm; a squeeze of 0.2 is 20 %.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct SealAtEnd {
@@ -77,6 +80,15 @@ pub enum SealFault {
 }
 
 impl SealAtEnd {
+    /// The outer diameters, mm, with which the ring is squeezed as is accepted whatever ring and gland are within their
+    /// tolerances; none where these alone leave no room for that.
+    pub fn outer_range(&self) -> Option<[f64; 2]> {
+        let (Gland { gland_diameter: gland, section, .. }, off) = (self.gland, &self.tolerances);
+        let least = best_outer_diameter(gland + off.gland_diameter, section - off.section, ACCEPTED[0]).ok()?;
+        let most = best_outer_diameter(gland - off.gland_diameter, section + off.section, ACCEPTED[1]).ok()?;
+        (least <= most).then_some([least, most])
+    }
+
     /// The ring of a fitting on a run's end, the tube at its stated diameter.
     ///
     /// # Errors

@@ -1,0 +1,227 @@
+//! The pack: everything that a print service and the builder need, gathered.
+
+use std::collections::BTreeMap;
+
+use super::coupon::{self, Asked};
+use super::deviation::{Deviation, meshed};
+use super::files::{nothing_made, papers, plots, sound};
+use super::limits::limits;
+use super::stages::Stages;
+use super::stance::placed;
+use crate::accept::{questions, read_stl};
+use crate::coupon::Compensation;
+use crate::design::{Fitting, Refusal};
+use crate::export::{self, DesignTold, Kind, NamedMesh, PackFile, file_stem, unique_stems};
+use crate::layout::EndPose;
+use crate::mesh::Mesh;
+use crate::print::{BEYOND_SOCKET, Standing, Subject};
+use crate::service::SealAtEnd;
+use crate::sheet::{End, Piece, Sheet, Stood, sheet};
+
+/// Where the sheet, the plots and the coupons are; no run's folder is called so.
+const SHEET: &str = "sheet.html";
+const OWN: [&str; 4] = [SHEET, "checksums.txt", "plots", "coupons"];
+
+/// The pack of a design.
+///
+/// # Errors
+/// A design of which no run can be made.
+pub(super) fn file(
+    stages: &Stages<'_>,
+    deviation: Deviation,
+    correction: Option<&Compensation>,
+    design: &DesignTold<'_>,
+) -> Result<Vec<u8>, Refusal> {
+    let stated = &stages.design.runs;
+    let json = Kind::Design.file_name(&file_stem(design.title));
+    let names = OWN.into_iter().chain([json.as_str()]).chain(stated.iter().map(|run| run.name.as_str()));
+    let stems = unique_stems(names).split_off(OWN.len() + 1);
+    let (mut pieces, mut left_out, mut files) = (Vec::new(), Vec::new(), Vec::new());
+    for (run, stem) in stems.iter().enumerate() {
+        match Made::of(stages, run, deviation, correction).and_then(|made| made.piece(stages, run, stem, design)) {
+            Ok((piece, of_run)) => {
+                pieces.push(piece);
+                files.extend(of_run);
+            }
+            Err(refusal) => left_out.push((stated[run].name.as_str(), refusal.message)),
+        }
+    }
+    if pieces.is_empty() {
+        return Err(nothing_made());
+    }
+    let Coupons { files: of_coupons, told, lacking } = Coupons::of(stages, &stems, &pieces, deviation, design);
+    let page = sheet(&Sheet {
+        design: &stages.design,
+        title: design.title,
+        note: design.note,
+        pieces: &pieces,
+        left_out: &left_out,
+        coupons: &told,
+        without_coupon: &lacking,
+        findings: &stages.findings(),
+    });
+    let mut all = vec![
+        PackFile { path: SHEET.to_owned(), bytes: page.into_bytes() },
+        PackFile { path: json, bytes: design.text.as_bytes().to_vec() },
+    ];
+    all.extend(files);
+    all.extend(of_coupons);
+    all.extend(plots(stages).into_iter().map(|(kind, bytes)| PackFile {
+        path: format!("plots/{}.{}", kind.called("").trim(), kind.extension()),
+        bytes,
+    }));
+    Ok(export::pack(&all))
+}
+
+/// A made run with its file's mesh.
+struct Made {
+    deviation: f64,
+    /// On the plate; where no stance fits, in the datum.
+    mesh: Mesh,
+    standing: Option<Standing>,
+    own: bool,
+    questions: Vec<crate::accept::Asked>,
+    /// Volumes of the exact tube, mm3.
+    material: f64,
+    bore: f64,
+    marks: [bool; 2],
+}
+
+impl Made {
+    fn of(
+        stages: &Stages<'_>,
+        run: usize,
+        deviation: Deviation,
+        correction: Option<&Compensation>,
+    ) -> Result<Self, Refusal> {
+        let subject = Subject::of(stages, run)?;
+        let Some(line) = &stages.lines[run].line else { return Err(stages.not_made(run)) };
+        let standing = subject.chosen().filter(Standing::fits);
+        let (deviation, mesh) = meshed(stages, run, deviation, correction)?;
+        let mesh = match &standing {
+            Some(standing) => placed(stages, run, standing, &mesh, correction.is_some())?,
+            None => mesh,
+        };
+        let mesh = sound(stages, run, mesh)?;
+        let limits = limits(stages, run, line, correction, standing.is_some())?;
+        let solid = read_stl(&export::stl(&mesh, &stages.design.runs[run].name)).ok_or_else(|| stages.not_made(run))?;
+        let profile = stages.profile(run, line.length);
+        Ok(Self {
+            deviation,
+            questions: questions(&solid, &limits),
+            material: limits.material,
+            bore: profile.bore_volume(),
+            marks: profile.marks.seat,
+            own: subject.own.is_some(),
+            standing,
+            mesh,
+        })
+    }
+
+    /// What the sheet tells of it, and its files.
+    fn piece<'s>(
+        self,
+        stages: &'s Stages<'_>,
+        run: usize,
+        stem: &str,
+        design: &DesignTold<'_>,
+    ) -> Result<(Piece<'s>, Vec<PackFile>), Refusal> {
+        let (stated, placed) = (&stages.design.runs[run], &stages.layout.runs[run]);
+        let corrected = !design.note.is_empty();
+        let called = |name: &str| if corrected { export::compensated(name) } else { name.to_owned() };
+        let file = format!("{stem}/{}", called(stem));
+        let solid = NamedMesh { name: &stated.name, mesh: &self.mesh };
+        let mut files = vec![
+            PackFile { path: format!("{file}.stl"), bytes: export::stl(&self.mesh, &called(&stated.name)) },
+            PackFile { path: format!("{file}.3mf"), bytes: export::three_mf(&[solid], &design.meta(&stated.name)) },
+        ];
+        let of_run = papers(stages, run)?.into_iter();
+        files.extend(of_run.map(|(kind, bytes)| PackFile { path: format!("{stem}/{}", kind.file_name(stem)), bytes }));
+        let [low, high] = self.mesh.extremes();
+        let end = |port: &'s str, fitting: &'s Fitting, pose: &EndPose, end: usize| End {
+            port,
+            fitting,
+            band: pose.inside + BEYOND_SOCKET,
+            trim: stated.ends.trim,
+            mark: self.marks[end],
+            seal: SealAtEnd::of(stated, fitting, &stages.design.process).ok(),
+        };
+        let fitting = |port: usize| &stages.design.fittings[stages.layout.ports[port].fitting];
+        let printer = &stages.design.process.printer;
+        let piece = Piece {
+            run: stated,
+            file,
+            sides: core::array::from_fn(|axis| high[axis] - low[axis]),
+            low: low[2],
+            stood: self.standing.as_ref().map(|standing| {
+                let layers = printer.layer_mm.map(|layer| (standing.figures.height / layer).ceil());
+                Stood {
+                    own: self.own,
+                    layers,
+                    hours: layers.zip(printer.seconds_per_layer).map(|(layers, seconds)| layers * seconds / 3600.0),
+                    support: standing.figures.support,
+                    bands: standing.bands,
+                }
+            }),
+            material: self.material,
+            bore: self.bore,
+            deviation: self.deviation,
+            triangles: self.mesh.indices.len() / 3,
+            questions: self.questions,
+            ends: [
+                end(&stated.from, fitting(placed.from), &placed.start, 0),
+                end(&stated.to, fitting(placed.to), &placed.end, 1),
+            ],
+        };
+        Ok((piece, files))
+    }
+}
+
+/// A coupon of the first run of each tube and pair of fittings.
+#[derive(Default)]
+struct Coupons<'s> {
+    files: Vec<PackFile>,
+    /// Path, and names of the runs that it is for.
+    told: Vec<(String, Vec<&'s str>)>,
+    /// Names of the runs that have none, and why.
+    lacking: Vec<(&'s str, String)>,
+}
+
+impl<'s> Coupons<'s> {
+    fn of(
+        stages: &'s Stages<'_>,
+        stems: &[String],
+        pieces: &[Piece<'s>],
+        deviation: Deviation,
+        design: &DesignTold<'_>,
+    ) -> Self {
+        let mut found = Self::default();
+        // Of the tube's sizes, its ends' finish and its fittings: where to put further runs of the same.
+        let mut seen: BTreeMap<String, Result<usize, String>> = BTreeMap::new();
+        for piece in pieces {
+            let run = piece.run;
+            let mut fittings = [&piece.ends[0].fitting.name, &piece.ends[1].fitting.name];
+            fittings.sort();
+            let key = format!("{:?} {:?} {fittings:?}", run.tube, run.ends);
+            let Some(index) = stages.design.runs.iter().position(|other| other.name == run.name) else { continue };
+            let place = seen.entry(key).or_insert_with(|| {
+                // What a coupon tells of the printer is what corrects the files: it is never corrected itself.
+                let stated = DesignTold { note: "", ..*design };
+                match coupon::file(stages, index, &Asked::usual(), deviation.finest(), &stated) {
+                    Ok(bytes) => {
+                        let path = format!("coupons/{}", Kind::Coupon.file_name(&stems[index]));
+                        found.files.push(PackFile { path: path.clone(), bytes });
+                        found.told.push((path, Vec::new()));
+                        Ok(found.told.len() - 1)
+                    }
+                    Err(refusal) => Err(refusal.message),
+                }
+            });
+            match place {
+                Ok(place) => found.told[*place].1.push(&run.name),
+                Err(why) => found.lacking.push((&run.name, why.clone())),
+            }
+        }
+        found
+    }
+}

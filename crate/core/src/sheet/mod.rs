@@ -1,0 +1,167 @@
+//! The sheet of a pack: one page of HTML that tells a print service what to print, and the builder what to do with it.
+//!
+//! It stands alone: no script, nothing fetched, and it is XML as well as HTML, so that any reader of either takes it.
+
+mod build;
+mod html;
+mod order;
+mod quantities;
+mod style;
+mod words;
+
+use crate::accept::Asked;
+use crate::check::{Finding, Severity, words::message};
+use crate::design::{Design, Fitting, Run};
+use crate::service::SealAtEnd;
+use html::Html;
+
+/// Everything that is told.
+#[derive(Debug)]
+pub struct Sheet<'a> {
+    /// The design.
+    pub design: &'a Design,
+    /// Its name, or what stands for it.
+    pub title: &'a str,
+    /// What the files are corrected by; empty for those of the stated sizes.
+    pub note: &'a str,
+    /// What is to be printed.
+    pub pieces: &'a [Piece<'a>],
+    /// Names of runs that are left out, and why.
+    pub left_out: &'a [(&'a str, String)],
+    /// Files of coupons in the pack, and the tubes that each is for.
+    pub coupons: &'a [(String, Vec<&'a str>)],
+    /// Names of runs whose tube has no coupon, and why.
+    pub without_coupon: &'a [(&'a str, String)],
+    /// What is found about the design.
+    pub findings: &'a [Finding],
+}
+
+/// A tube of the pack. Lengths mm.
+#[derive(Debug)]
+pub struct Piece<'a> {
+    /// The run as stated.
+    pub run: &'a Run,
+    /// Its STL and 3MF in the pack, without their endings.
+    pub file: String,
+    /// Sides of the box round the file's mesh.
+    pub sides: [f64; 3],
+    /// Lowest height of the file's mesh.
+    pub low: f64,
+    /// How it stands on the plate; none where it fits in no way, the file then being in the datum.
+    pub stood: Option<Stood>,
+    /// Volume of material, mm3.
+    pub material: f64,
+    /// Volume of the bore, mm3.
+    pub bore: f64,
+    /// How far the mesh may leave the exact skin.
+    pub deviation: f64,
+    /// Triangles of the mesh.
+    pub triangles: usize,
+    /// What a print service asks of the file.
+    pub questions: Vec<Asked>,
+    /// Its start and its end.
+    pub ends: [End<'a>; 2],
+}
+
+/// A stance, as far as it is told.
+#[derive(Debug, Clone, Copy)]
+pub struct Stood {
+    /// Whether the builder chose it.
+    pub own: bool,
+    /// Layers of its height; none where the printer states no layer.
+    pub layers: Option<f64>,
+    /// Hours that they take; none where that is not known.
+    pub hours: Option<f64>,
+    /// Area of skin that wants support, mm2.
+    pub support: f64,
+    /// Length of the sealing bands at the start and the end that wants support all the same, mm.
+    pub bands: [f64; 2],
+}
+
+/// An end of a tube. Lengths mm.
+#[derive(Debug)]
+pub struct End<'a> {
+    /// Name of the port.
+    pub port: &'a str,
+    /// The fitting there.
+    pub fitting: &'a Fitting,
+    /// From the end face to the edge of the sealing band.
+    pub band: f64,
+    /// What is cut off after printing.
+    pub trim: f64,
+    /// Whether there is a seating mark.
+    pub mark: bool,
+    /// The ring; none where it is not stated, or does not fit.
+    pub seal: Option<SealAtEnd>,
+}
+
+/// The sheet as HTML. The same design gives the same text.
+pub fn sheet(sheet: &Sheet<'_>) -> String {
+    let mut html = Html::new();
+    html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n");
+    html.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
+    html.element("title", &format!("{}: order and build sheet", sheet.title));
+    html.raw("<style>");
+    html.raw(style::STYLE);
+    html.raw("</style>\n</head>\n<body>\n<main>\n");
+    html.title(sheet.title);
+    html.element("p", words::SUBTITLE);
+    warnings(&mut html, sheet);
+    html.element("p", words::ABOUT);
+    order::told(&mut html, sheet);
+    quantities::told(&mut html, sheet);
+    build::told(&mut html, sheet);
+    html.raw("</main>\n</body>\n</html>\n");
+    html.finish()
+}
+
+/// Most findings of a kind that are told.
+const MOST_TOLD: usize = 40;
+
+/// What speaks against printing, before anything else.
+fn warnings(html: &mut Html, sheet: &Sheet<'_>) {
+    let of = |severity| {
+        let found: Vec<String> =
+            sheet.findings.iter().filter(|found| found.severity == severity).map(message).collect();
+        shortened(found)
+    };
+    let (stops, cares) = (of(Severity::Stop), of(Severity::Care));
+    if !stops.is_empty() {
+        html.raw("<section class=\"stop\">\n");
+        html.element("h2", words::STOPS);
+        html.element("p", words::STOPS_MEAN);
+        html.list("ul", stops);
+        html.raw("</section>\n");
+    }
+    if !sheet.left_out.is_empty() {
+        html.raw("<section class=\"stop\">\n");
+        html.element("h2", words::LEFT_OUT);
+        html.list("ul", sheet.left_out.iter().map(|(name, why)| format!("{name} is not in this pack. {why}")));
+        html.raw("</section>\n");
+    }
+    if !cares.is_empty() {
+        html.raw("<section class=\"care\">\n");
+        html.element("h2", words::CARES);
+        html.list("ul", cares);
+        html.raw("</section>\n");
+    }
+}
+
+fn shortened(mut found: Vec<String>) -> Vec<String> {
+    if found.len() > MOST_TOLD {
+        let more = found.len() - MOST_TOLD;
+        found.truncate(MOST_TOLD);
+        found.push(format!("and {more} more: open the design on the page."));
+    }
+    found
+}
+
+/// A number with as many decimals.
+fn fixed(value: f64, decimals: usize) -> String {
+    format!("{value:.decimals$}")
+}
+
+/// Sides of a box, or a point.
+fn times(sides: [f64; 3]) -> String {
+    sides.map(|side| fixed(side, 1)).join(" × ")
+}

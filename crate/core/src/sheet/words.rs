@@ -1,0 +1,177 @@
+//! The sheet's words, in one place.
+
+use crate::design::Way;
+
+pub(super) const SUBTITLE: &str = "Printed coolant tubes: what to print, how to finish it, how to build it in";
+pub(super) const ABOUT: &str = "Made by Tubewright from the design that lies beside this sheet. Its numbers are estimates from \
+    what the builder typed; whoever prints and builds carries the risk, and there is no warranty. The data sheets of material, \
+    fittings and coolant, licensed practice and local codes go first.";
+pub(super) const ALL_ABOUT_FILES: &str = "Lengths are millimetres. STL and 3MF of a tube hold the same solid. checksums.txt holds a \
+    SHA-256 of every other file; “sha256sum -c checksums.txt”, in the unpacked folder, tells whether one was damaged. The \
+    page that made this pack opens it again as the design.";
+
+pub(super) const STOPS: &str = "Do not print this yet";
+pub(super) const STOPS_MEAN: &str = "The design has faults that keep it from being made, or from being used:";
+pub(super) const CARES: &str = "Look at this before you pay for it";
+pub(super) const LEFT_OUT: &str = "Left out, because it cannot be made";
+
+pub(super) const SERVICE: &str = "For the print service";
+pub(super) const ORDER: &str = "What to print";
+pub(super) const ORDER_COLUMNS: &[&str] = &[
+    "File",
+    "Tube",
+    "Box as it stands, mm",
+    "Material, cm³",
+    "Mass, g",
+    "Triangles",
+    "Deviation, mm",
+    "Quantity",
+    "Material",
+    "Printer class",
+];
+pub(super) const STANCE: &str = "Stance";
+pub(super) const FINISH: &str = "Finish wished";
+pub(super) const BANDS: &str = "Sealing bands: no supports and no scars here";
+pub(super) const BAND_COLUMNS: &[&str] =
+    &["Tube", "End", "Band from the end face, mm", "Outer diameter, mm", "The seal takes, mm", "Expected, mm"];
+pub(super) const QUESTIONS: &str = "What a service checks, asked of the STL files";
+pub(super) const QUESTION_COLUMNS: &[&str] = &["Tube", "Answer", "What was found"];
+pub(super) const LIMITS: &str = "Limits come from: ";
+pub(super) const PASSED: &str = "passed";
+pub(super) const FAILED: &str = "NOT passed";
+
+/// What is wished of the print service whatever it prints with.
+pub(super) const WISHES: &[&str] = &[
+    "Print each tube in one piece, standing as its file has it; ask before turning it.",
+    "Leave the bore and the sealing bands without supports. Rafts and supports may touch the skin anywhere else.",
+    "Both ends stay open and square to the axis. The rings scribed near the ends are wanted: do not fill or sand them away.",
+    "Bore clean and clear from end to end: no uncured resin, no loose powder, no supports, no threads of filament.",
+    "Sealing bands: smooth, no layer steps to feel, Ra 1.6 µm; where that is not offered, leave the sanding to the builder and \
+     take nothing off the diameter.",
+];
+
+pub(super) const QUANTITIES: &str = "Quantities";
+pub(super) const QUANTITY_COLUMNS: &[&str] =
+    &["Tube", "Material, cm³", "Mass, g", "Cost of the material", "Coolant inside, mL", "Layers", "Print time, hours"];
+pub(super) const ALL_TUBES: &str = "All tubes";
+pub(super) const NOT_KNOWN: &str = "not known";
+pub(super) const QUANTITIES_ARE: &str = "Material, mass and cost are those of the tubes alone, before supports, waste and fit coupons; \
+    the cost is in the money that the design states its price per litre in. Layers are those of the tube's own height. The \
+    time is layers times the printer's seconds a layer, without warming up and clearing; from all tubes side by side on one plate, \
+    where they fit, to one after another.";
+
+pub(super) const BUILDER: &str = "For the builder";
+pub(super) const COUPON: &str = "First the fit coupon";
+pub(super) const COUPON_IS: &str = "Print the fit coupon on the same printer, in the same material and finish, and try its ends in the \
+    fitting before anything else. Count its rings, measure it, type the readings in on the page, and make the pack again if they \
+    ask for it.";
+pub(super) const FINISHING: &str = "Cleaning, curing and sanding";
+pub(super) const ASSEMBLY: &str = "Order of assembly";
+pub(super) const ALONE: &str = "One tube: there is no order to keep.";
+pub(super) const SEATING: &str = "Seating";
+pub(super) const SEAT_COLUMNS: &[&str] =
+    &["Tube", "End", "Fitting", "Goes in by, mm", "Cut off first, mm", "Seating mark"];
+pub(super) const SEAT_VANISHES: &str = "vanishes under the collar when the tube is home";
+pub(super) const SEAT_NONE: &str = "none: mark the depth with a pencil";
+pub(super) const SEATING_STEPS: &[&str] = &[
+    "Cut or sand the trim off square, within 1°, and break the edges again so that no ring is cut.",
+    "Wet the ring and the band with coolant. Push the tube straight in, in line with the fitting, turning it a little; never force \
+     it, and never pull a tube askew into place.",
+    "It is home when its end stands on the stop and the seating mark has vanished under the collar. Then turn the collar tight by \
+     hand.",
+];
+pub(super) const FIRST: &str = "Leak test and first fill";
+pub(super) const PRACTICE: &str =
+    "Common practice, no source. Local codes, the data sheets of your parts and licensed practice go first.";
+pub(super) const CAUTIONS: &str = "Before you print and fill";
+
+/// What is done to a print before it is built in, by how it was printed.
+pub(super) fn finishing(way: Option<Way>) -> &'static [&'static str] {
+    match way {
+        Some(Way::Resin) => RESIN,
+        Some(Way::Powder) => POWDER,
+        Some(Way::Filament) => FILAMENT,
+        None => ANY,
+    }
+}
+
+const SAND: &str = "Sand the sealing bands wet, along the circumference and never along the tube, to Ra 1.6 µm (3.2 at the very \
+    most): scratches along the tube are paths for coolant. Measure the diameter at three places round each band while you go.";
+const RINSE: &str =
+    "Rinse the bore with clean water until nothing more comes, look through it against the light, and let it dry.";
+const PROVE: &str = "Prove each tube outside the machine: filled with water and no air, at 1 bar for 30 minutes at room temperature, \
+    then warm, with eye protection. A tube that weeps, cracks or whitens is not built in.";
+
+const RESIN: &[&str] = &[
+    "Wear nitrile gloves and eye protection and air the room: uncured resin can cause a lasting skin allergy, and washing alcohol \
+     burns. No flame, no spark. Wash skin with soap and water, not solvent.",
+    "Let resin drain out of the bore, both ends open. Wash outside and inside as the resin's data sheet says, and flush the bore with \
+     fresh solvent until it comes out clear.",
+    "Dry it fully, in the bore too, before it is cured.",
+    "Cure outside and inside as the resin's data sheet says (usual: 405 nm, 10 to 60 minutes at 45 to 60 °C), turned about, with \
+     light let in at both ends of the bore. Do not look into the lamp.",
+    "Take supports off and sand their scars, wet, so that no dust is breathed.",
+    SAND,
+    RINSE,
+    PROVE,
+];
+const POWDER: &[&str] = &[
+    "Get the loose powder out of the bore, with a brush drawn through and then water. Wear a dust mask and eye protection.",
+    "Sintered powder may weep through its wall: have it smoothed by vapour or seal it where the material's data sheet asks for it. \
+     Smoothing takes something off the diameter: measure the bands afterwards.",
+    SAND,
+    RINSE,
+    PROVE,
+];
+const FILAMENT: &[&str] = &[
+    "Take supports off, and draw a brush through the bore so that no thread of filament stays in it.",
+    "A print from filament is porous: seal it, inside if you can, with a coating that stands warm coolant, as its data sheet says \
+     (Mireles et al., SFF Symposium 2011, held pressure only with sealed prints). Gloves, and air the room.",
+    "Keep the coating off the sealing bands, or sand them to size once it is hard.",
+    SAND,
+    RINSE,
+    PROVE,
+];
+const ANY: &[&str] = &[
+    "Clean and finish it as the material's data sheet says, inside and outside, with the protection it asks for.",
+    "Take supports off and sand their scars, wet, so that no dust is breathed.",
+    SAND,
+    RINSE,
+    PROVE,
+];
+
+/// Each step of a leak test and first fill, and what to mind at it. Common practice, no source.
+pub(super) const FIRST_FILL: &[[&str; 2]] = &[
+    [
+        "Unplug the machine from the mains and leave it so until the loop is dry and tested.",
+        "No power to anything but the pump before the last step.",
+    ],
+    [
+        "Put on eye protection. Close the loop, with a plug or valve at every open port.",
+        "A part that lets go under air pressure flies.",
+    ],
+    [
+        "Put air in by a hand pump, or by a regulator with a relief valve set to half a bar (50 kPa) at most.",
+        "Air stores energy where coolant does not. Never connect a compressor directly.",
+    ],
+    [
+        "Wait 5 minutes, so that rings settle and the air takes the loop's temperature; then read gauge and thermometer.",
+        "",
+    ],
+    [
+        "Hold it for 15 to 60 minutes out of sun and draught, then read both again; the page reckons with the readings.",
+        "",
+    ],
+    [
+        "Where it loses more than it may, brush soapy water on one joint after another and watch for bubbles; dry them well.",
+        "Let the pressure out before you turn a fitting.",
+    ],
+    ["Let the air out slowly. Fill the reservoir with coolant, below its rim.", ""],
+    [
+        "Power the pump alone, from a separate supply, in pulses of a few seconds; fill up in between.",
+        "Never let the pump run dry.",
+    ],
+    ["Tilt and turn the machine until no more bubbles come, and fill up to the mark.", ""],
+    ["Let the pump run alone for 24 hours with paper towels under every joint, and look at each of them.", ""],
+    ["Check the level once more. Only then plug in the machine; look again after its first warm hours.", ""],
+];

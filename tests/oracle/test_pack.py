@@ -1,0 +1,134 @@
+"""The packs of all demos, unpacked by Python's zipfile and Info-ZIP's unzip and summed by hashlib and GNU sha256sum; their
+solids judged as those of the sweep are, and held against what the sheet says of them, read by Python's own parsers."""
+
+import hashlib
+import io
+import json
+import shutil
+import subprocess
+import zipfile
+from html.parser import HTMLParser
+from xml.etree import ElementTree
+
+import numpy as np
+import pytest
+
+import solids
+import stl
+import three_mf
+
+
+@pytest.fixture(scope="module")
+def packs(folder):
+    found = json.loads((folder / "manifest.json").read_text())["packs"]
+    assert len(found) >= 7
+    return [(folder / pack["pack"], json.loads((folder / pack["report"]).read_text()),
+             (folder / pack["design"]).read_text()) for pack in found]
+
+
+def opened(path):
+    with zipfile.ZipFile(io.BytesIO(path.read_bytes())) as archive:
+        assert archive.testzip() is None, path
+        names = archive.namelist()
+        assert len(set(map(str.casefold, names))) == len(names), path
+        return {name: archive.read(name) for name in names}
+
+
+def test_other_programs_unpack_it(packs, tmp_path):
+    for path, _, _ in packs:
+        files = opened(path)
+        if unzip := shutil.which("unzip"):
+            told = subprocess.run([unzip, "-t", str(path)], capture_output=True, text=True)
+            assert told.returncode == 0, told.stdout + told.stderr
+        for line in files["checksums.txt"].decode().splitlines():
+            digest, name = line.split("  ", 1)
+            assert hashlib.sha256(files[name]).hexdigest() == digest, f"{path}: {name}"
+        if sums := shutil.which("sha256sum"):
+            place = tmp_path / path.stem
+            zipfile.ZipFile(path).extractall(place)
+            told = subprocess.run([sums, "--strict", "-c", "checksums.txt"], cwd=place, capture_output=True, text=True)
+            assert told.returncode == 0, told.stdout + told.stderr
+            assert len(told.stdout.splitlines()) == len(files) - 1, "every file but the list itself"
+
+
+def test_it_holds_the_design(packs):
+    for path, _, design in packs:
+        texts = [data for name, data in opened(path).items() if "/" not in name and name.endswith(".json")]
+        assert texts == [design.encode()], path
+
+
+class Rows(HTMLParser):
+    """What the rows of the sheet say to programs, as a reader of HTML, not of XML, finds it."""
+
+    def __init__(self):
+        super().__init__()
+        self.found = []
+
+    def handle_starttag(self, tag, attributes):
+        given = dict(attributes)
+        if tag == "tr" and "data-box" in given:
+            self.found.append(given)
+
+
+def test_every_solid_is_the_tube_that_the_sheet_orders(packs):
+    for path, report, _ in packs:
+        files = opened(path)
+        text = files["sheet.html"].decode()
+        ElementTree.fromstring(text)
+        rows = Rows()
+        rows.feed(text)
+        made = [run for run in report["runs"] if run["made"]]
+        assert len(rows.found) == len(made) > 0, path
+        for row, run in zip(rows.found, made):
+            what = f"{path}: {row['data-file']}"
+            corners, faces = one_of(files[f"{row['data-file']}.3mf"], run["name"], what)
+            triangles, faults = stl.read(files[f"{row['data-file']}.stl"])
+            assert faults == [], what
+            for points, triples in (solids.welded(triangles), (corners, faces)):
+                assert solids.by_trimesh(points, triples) == [], what
+                assert solids.by_cgal(points, triples) == [], what
+                assert solids.by_manifold(points, triples, run["material_mm3"])[0] == [], what
+                low, high = points.min(axis=0).astype(float), points.max(axis=0).astype(float)
+                assert high - low == pytest.approx([float(side) for side in row["data-box"].split()], abs=1e-9), what
+                assert low[2] == pytest.approx(float(row["data-low"]), abs=1e-9), what
+            assert len(faces) == int(row["data-triangles"]), what
+            assert float(row["data-cm3"]) == pytest.approx(run["material_mm3"] / 1e3, rel=1e-12), what
+
+
+def one_of(data, name, what):
+    meshes, faults = three_mf.read(data)
+    assert faults == [] and list(meshes) == [name], what
+    return meshes[name]
+
+
+def test_every_tube_stands_inside_the_build_volume_or_says_that_it_cannot(packs):
+    stood = 0
+    for path, report, design in packs:
+        printer = json.loads(design)["process"]["printer"]
+        margin, volume = printer["margin"], np.array(printer["build_volume"])
+        files, rows = opened(path), Rows()
+        rows.feed(files["sheet.html"].decode())
+        for row, run in zip(rows.found, report["runs"]):
+            what = f"{path}: {row['data-file']}"
+            corners = stl.read(files[f"{row['data-file']}.stl"])[0].reshape(-1, 3)
+            low, high = corners.min(axis=0), corners.max(axis=0)
+            if row["data-stands"] == "true":
+                # A file's skin may be off by its deviation, 0.02.
+                assert (low[:2] >= margin - 0.03).all() and low[2] >= -0.03, what
+                assert (high <= volume - margin + 0.03).all(), what
+                stood += 1
+            else:
+                assert f"{run['name']}: it fits a build volume of" in files["sheet.html"].decode(), what
+                assert low == pytest.approx(run["bounds_mm"]["min"], abs=0.03), f"{what}: in the datum"
+    assert stood > len(packs)
+
+
+def test_every_coupon_is_a_set_of_tubes(packs):
+    for path, _, _ in packs:
+        coupons = {name: data for name, data in opened(path).items() if name.startswith("coupons/")}
+        assert coupons, path
+        for name, data in coupons.items():
+            meshes, faults = three_mf.read(data)
+            assert faults == [] and meshes, f"{path}: {name}"
+            for corners, faces in meshes.values():
+                assert solids.by_trimesh(corners, faces) == [], f"{path}: {name}"
