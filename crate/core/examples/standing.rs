@@ -55,7 +55,7 @@ fn main() -> Result<(), Fault> {
 /// A design's first run on the plate; none where it cannot be made or is too long.
 fn tube(folder: &Path, index: usize, design: &Generated, chance: &mut Chance) -> Result<Option<Value>, Fault> {
     let mut stated: Value = serde_json::from_str(&design.text)?;
-    let on_an_end = index % ON_AN_END == 0;
+    let on_an_end = index.is_multiple_of(ON_AN_END);
     stated["process"] = json!({ "material": "tough resin", "printer": { "name": "p", "build_volume": [400, 400, 400],
         "least_wall": 1, "margin": if on_an_end { 0 } else { 5 }, "layer_mm": 0.05, "overhang_deg": 19, "bore_deg": 30,
         "seconds_per_layer": 8 } });
