@@ -35,7 +35,9 @@ pub fn every_call(text: &str) {
         one_run(text, run);
     }
     if runs.iter().all(|run| run["length_mm"].as_f64().unwrap_or(0.0) < MOST_LENGTH / runs.len() as f64) {
-        for kind in ["3mf", "all"] {
+        let stand = text.len().is_multiple_of(ONE_IN)
+            && runs.iter().all(|run| run["length_mm"].as_f64().unwrap_or(0.0) <= MOST_STOOD);
+        for kind in ["3mf", "all", "pack"].into_iter().filter(|kind| *kind != "pack" || stand) {
             let request = json!({ "kind": kind, "deviation": DEVIATION }).to_string();
             let bytes = told(engine::export_file(text, &request));
             let made = runs.iter().any(|run| run["made"] == true);

@@ -15,6 +15,7 @@ pub(super) fn told(html: &mut Html, sheet: &Sheet<'_>) {
     coupons(html, sheet);
     html.element("h3", words::FINISHING);
     html.list("ol", words::finishing(sheet.design.process.material.way));
+    html.remark(words::PRACTICE);
     assembly(html, sheet);
     seating(html, sheet);
     html.element("h3", words::FIRST);
@@ -25,9 +26,7 @@ pub(super) fn told(html: &mut Html, sheet: &Sheet<'_>) {
             mind => format!("{step} Care: {mind}"),
         }),
     );
-    html.raw("<div class=\"source\">\n");
-    html.element("p", words::PRACTICE);
-    html.raw("</div>\n");
+    html.remark(words::PRACTICE);
 }
 
 fn cautions(html: &mut Html, sheet: &Sheet<'_>) {
@@ -80,6 +79,6 @@ fn seating(html: &mut Html, sheet: &Sheet<'_>) {
             ])
         })
     });
-    html.table(words::SEATING, words::SEAT_COLUMNS, &rows.collect::<Vec<_>>());
+    html.table(words::DEPTHS, words::SEAT_COLUMNS, &rows.collect::<Vec<_>>());
     html.list("ol", words::SEATING_STEPS);
 }

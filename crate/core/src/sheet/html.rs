@@ -41,6 +41,13 @@ impl Html {
         self.raw(&format!("</{tag}>\n"));
     }
 
+    /// A paragraph that says where something comes from.
+    pub fn remark(&mut self, words: &str) {
+        self.raw("<p class=\"source\">");
+        escape_into(&mut self.0, words);
+        self.raw("</p>\n");
+    }
+
     /// The page's own heading, set as its writing runs.
     pub fn title(&mut self, words: &str) {
         self.raw("<h1 dir=\"auto\">");

@@ -18,11 +18,10 @@ pub(super) fn told(html: &mut Html, sheet: &Sheet<'_>) {
     html.list("ul", words::WISHES);
     let bands: Vec<Row> = sheet.pieces.iter().flat_map(|piece| (0..2).map(|end| band(piece, end))).collect();
     html.table(words::BANDS, words::BAND_COLUMNS, &bands);
+    html.remark(words::SEAL_TAKES);
     let questions: Vec<Row> = sheet.pieces.iter().flat_map(questions).collect();
     html.table(words::QUESTIONS, words::QUESTION_COLUMNS, &questions);
-    html.raw("<div class=\"source\">\n");
-    html.element("p", &format!("{}{}.", words::LIMITS, sources(sheet).join("; ")));
-    html.raw("</div>\n");
+    html.remark(&format!("{}{}.", words::LIMITS, sources(sheet).join("; ")));
 }
 
 fn ordered(sheet: &Sheet<'_>, piece: &Piece<'_>) -> Row {

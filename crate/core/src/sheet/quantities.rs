@@ -8,7 +8,7 @@ pub(super) fn told(html: &mut Html, sheet: &Sheet<'_>) {
     html.element("h2", words::QUANTITIES);
     let mut rows: Vec<Row> = sheet.pieces.iter().map(|piece| of_piece(sheet, piece)).collect();
     rows.push(of_all(sheet));
-    html.table(words::QUANTITIES, words::QUANTITY_COLUMNS, &rows);
+    html.table(words::OF_EACH, words::QUANTITY_COLUMNS, &rows);
     html.element("p", words::QUANTITIES_ARE);
     let tubes: f64 = sheet.pieces.iter().map(|piece| piece.bore).sum();
     let all = coolant_volume(sheet.design, tubes);

@@ -34,6 +34,8 @@ pub(super) const FINISH: &str = "Finish wished";
 pub(super) const BANDS: &str = "Sealing bands: no supports and no scars here";
 pub(super) const BAND_COLUMNS: &[&str] =
     &["Tube", "End", "Band from the end face, mm", "Outer diameter, mm", "The seal takes, mm", "Expected, mm"];
+pub(super) const SEAL_TAKES: &str = "The seal takes the diameters that squeeze its ring by 12 to 30 % (common practice, no source), \
+    whatever ring (ISO 3601-1, class B) and gland are within their tolerances. “Expected” is how far a print is taken to be off.";
 pub(super) const QUESTIONS: &str = "What a service checks, asked of the STL files";
 pub(super) const QUESTION_COLUMNS: &[&str] = &["Tube", "Answer", "What was found"];
 pub(super) const LIMITS: &str = "Limits come from: ";
@@ -51,6 +53,7 @@ pub(super) const WISHES: &[&str] = &[
 ];
 
 pub(super) const QUANTITIES: &str = "Quantities";
+pub(super) const OF_EACH: &str = "Of each tube";
 pub(super) const QUANTITY_COLUMNS: &[&str] =
     &["Tube", "Material, cm³", "Mass, g", "Cost of the material", "Coolant inside, mL", "Layers", "Print time, hours"];
 pub(super) const ALL_TUBES: &str = "All tubes";
@@ -69,6 +72,7 @@ pub(super) const FINISHING: &str = "Cleaning, curing and sanding";
 pub(super) const ASSEMBLY: &str = "Order of assembly";
 pub(super) const ALONE: &str = "One tube: there is no order to keep.";
 pub(super) const SEATING: &str = "Seating";
+pub(super) const DEPTHS: &str = "How deep each end goes";
 pub(super) const SEAT_COLUMNS: &[&str] =
     &["Tube", "End", "Fitting", "Goes in by, mm", "Cut off first, mm", "Seating mark"];
 pub(super) const SEAT_VANISHES: &str = "vanishes under the collar when the tube is home";
