@@ -46,6 +46,8 @@ export class App {
   deviation = FINENESS[0].deviation;
   /** Whether files are corrected by a coupon that was measured. */
   compensated = true;
+  /** Whether a pack is under way. */
+  making = false;
   hint = "";
   spoken = "";
   cards = new Cards();
@@ -191,12 +193,15 @@ export class App {
    * @returns {FileRequest}
    */
   #sized(request) {
-    const stated = ["stl", "3mf", "all"].includes(request.kind) && !this.compensated && this.report?.fit.state === "applied";
+    const stated = ["stl", "3mf", "all", "pack"].includes(request.kind) && !this.compensated && this.report?.fit.state === "applied";
     return stated ? { ...request, compensated: false } : request;
   }
 
   /** @param {FileRequest} request */
   async save(request) {
+    // A pack takes seconds: a second one asked for meanwhile would be the same.
+    if (request.kind === "pack" && this.making) return;
+    if (request.kind === "pack") this.#makes(true);
     const [text, asked] = [this.text, JSON.stringify(this.#sized(request))];
     try {
       const name = await this.link.ask("fileName", text, asked);
@@ -204,7 +209,16 @@ export class App {
       this.say("file", undefined);
     } catch (error) {
       this.say("file", { kind: "trouble", text: `No file was made: ${wordsOf(error)}` });
+    } finally {
+      if (request.kind === "pack") this.#makes(false);
     }
+  }
+
+  /** @param {boolean} making */
+  #makes(making) {
+    if (this.making === making) return;
+    this.making = making;
+    this.redraw();
   }
 
   /** Follows the focus: the hint of the field at the foot of the page, the run that is worked on in the preview. */
@@ -223,6 +237,7 @@ export class App {
     return {
       deviation: this.deviation,
       asked: this.asked,
+      making: this.making,
       setDeviation: (/** @type {import("./result/asked.js").Fineness} */ deviation) => {
         this.deviation = deviation;
         this.redraw();

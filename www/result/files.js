@@ -12,9 +12,9 @@ import { PLOTS } from "./graphs.js";
 /** @import { Asked, Fineness } from "./asked.js" */
 /** @import { PlotKind } from "./graphs.js" */
 
-/** @typedef {{ kind: "stl" | "3mf" | "bend-table" | "points" | "drawing" | PlotKind | "all" | "design" | "coupon", run?: string, deviation?: Fineness, flip?: boolean, from?: string,
+/** @typedef {{ kind: "stl" | "3mf" | "bend-table" | "points" | "drawing" | PlotKind | "all" | "pack" | "design" | "coupon", run?: string, deviation?: Fineness, flip?: boolean, from?: string,
  *   stance?: Stood, format?: "3mf" | "stl", compensated?: boolean }} FileRequest */
-/** @typedef {{ deviation: Fineness, setDeviation: (deviation: Fineness) => void, asked: Asked, compensated: boolean,
+/** @typedef {{ deviation: Fineness, setDeviation: (deviation: Fineness) => void, asked: Asked, making: boolean, compensated: boolean,
  *   setCompensated: (compensated: boolean) => void, save: (request: FileRequest) => void }} FilesState */
 
 /** Tables and drawing of a run: what the engine calls each, and the button's words. */
@@ -48,10 +48,16 @@ export function files(sheet, state) {
     <ul class="file-list">${runs.map((run, index) => runFiles(sheet, state, run, index))}</ul>
     ${runs.length > 0 ? plotFiles(sheet, state) : nothing}
     <div class="adder">
+      <!-- Not disabled while the pack is made: the focus would be lost. -->
+      <button type="button" class="main" id="pack" ?disabled=${made === 0} aria-disabled=${state.making} aria-describedby="pack-is"
+        @click=${() => state.save({ kind: "pack", deviation: state.deviation })}>${state.making ? "Making the pack…" : "The pack: files, sheet, coupon (.zip)"}</button>
       <button type="button" class="main" ?disabled=${made === 0}
         @click=${() => state.save({ kind: "all", deviation: state.deviation })}>All files in one (.zip)</button>
       <button type="button" ?disabled=${!sheet.fresh} @click=${() => state.save({ kind: "design" })}>Save the design (.json)</button>
     </div>
+    <p class="source" id="pack-is">The pack has each tube as it stands on the plate, and a sheet that tells a print service what to print and you how to
+      finish and fit it. All files in one has the tubes where they are in your own axes.</p>
+    <p class="unseen" role="status">${state.making ? "Making the pack." : ""}</p>
     ${sheet.words.cautions.length > 0
       ? html`<section class="cautions" aria-labelledby="cautions-title"><h3 id="cautions-title">Before you print and fill</h3>
           <ul>${sheet.words.cautions.map((caution) => html`<li>${caution}</li>`)}</ul></section>`
