@@ -13,7 +13,7 @@ p, ul, ol { margin: 0.35rem 0 }
 li { margin: 0.2rem 0 }
 .source { color: #4d5759; font-size: 0.88em }
 .wide { overflow-x: auto; margin: 0.5rem 0 }
-table { border-collapse: collapse; width: 100%; font-size: 0.86em; font-variant-numeric: tabular-nums }
+table { border-collapse: collapse; width: 100%; min-width: 36rem; font-size: 0.86em; font-variant-numeric: tabular-nums }
 caption { text-align: start; font-weight: 600; padding: 0.3rem 0 }
 th, td { text-align: start; vertical-align: top; padding: 0.25rem 0.45rem; border-bottom: 1px solid #cdd2ce; overflow-wrap: break-word }
 thead th { border-bottom: 2px solid #737e7c; overflow-wrap: normal }
@@ -31,7 +31,7 @@ tr[data-passed=\"false\"] > * { background: #fbe9e6 }
   h2, h3, caption { break-after: avoid }
   tr, li { break-inside: avoid }
   .wide { overflow: visible }
-  table { font-size: 8pt }
+  table { font-size: 8pt; min-width: 0 }
   tbody th { min-width: 22mm; overflow-wrap: anywhere }
 }
 ";
