@@ -123,7 +123,7 @@ test("a blank design is typed in by keyboard and comes out as STL, 3MF, zip and 
     assert.deepEqual(model.objects.map((object) => object.name), ["pump out to block in"]);
     holdsTheTube(model.objects[0], 0.011);
 
-    await tabTo(page, "All files in one (.zip)", { most: 8 });
+    await tabTo(page, "All files in one (.zip)", { most: 9 });
     const all = await saved(page, () => page.keyboard.press("Enter"));
     const files = readZip(all.bytes);
     const [inner] = Object.keys(files).filter((name) => name.endsWith(".stl"));
