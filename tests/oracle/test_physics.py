@@ -104,9 +104,10 @@ def test_laminar_coils(points):
            for given, found in points["laminar coil"]], 1e-12)
 
 
-@pytest.mark.parametrize("judge, limit", [("Schmidt", 0.055), ("Mori_Nakayama", 0.145)])
+@pytest.mark.parametrize("judge, limit", [("Schmidt", 0.073), ("Mori_Nakayama", 0.150)])
 def test_turbulent_coils(points, judge, limit):
-    """No library has Mishra and Gupta's; these are two other measurements of the same, which lie 11 % apart themselves."""
+    """No library has Mishra and Gupta's; these are two other measurements of the same, which lie 11 % apart themselves. The limits are
+    the most that the published formulas are apart over the points' range, on a grid: Mori and Nakayama's at Re 1e5 and d/D 0.14."""
     by = getattr(fluids.friction, f"helical_turbulent_fd_{judge}")
     worst([(share(found["friction"], by(given["re"], given["ratio"], 1.0)), given)
            for given, found in points["turbulent coil"]], limit)

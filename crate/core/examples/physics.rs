@@ -41,10 +41,14 @@ fn main() -> Result<(), Fault> {
     let [file, count, seed] = &args[..] else {
         return Err("name a file to write, how many points, and a seed".into());
     };
-    let mut chance = Chance::of(seed.parse()?);
+    let seed: u64 = seed.parse()?;
+    // Each kind draws from a chance of its own, so that another kind leaves its points as they are.
+    let mut kinds: Vec<_> = (seed..).step_by(1 << 20).map(Chance::of).zip(KINDS).collect();
     let mut points = Vec::new();
-    for (kind, make) in KINDS.iter().cycle().take(count.parse()?) {
-        let (given, found) = make(&mut chance)?;
+    for index in 0..count.parse()? {
+        let next = index % kinds.len();
+        let (chance, (kind, make)) = &mut kinds[next];
+        let (given, found) = make(chance)?;
         points.push(json!({ "kind": kind, "given": given, "found": found }));
     }
     if let Some(folder) = std::path::Path::new(file).parent() {
