@@ -319,7 +319,7 @@ export class App {
   async #applyFix(finding) {
     const { design } = this.store;
     if (this.#answered !== this.link.edition || !finding.fix) return;
-    this.#edits(1);
+    this.edits(1);
     try {
       const mended = JSON.parse(await this.link.ask("apply", JSON.stringify(design), JSON.stringify(finding.fix)));
       // A key typed while the fix was under way wins: the fix was for the design before it.
@@ -329,7 +329,7 @@ export class App {
     } catch (error) {
       this.say("fix", { kind: "trouble", text: `The fix was not applied: ${wordsOf(error)}` });
     } finally {
-      this.#edits(-1);
+      this.edits(-1);
     }
   }
 
@@ -340,7 +340,7 @@ export class App {
    */
   async edit(request, goTo) {
     const { design } = this.store;
-    this.#edits(1);
+    this.edits(1);
     try {
       const edited = JSON.parse(await this.link.ask("edit", JSON.stringify(design), JSON.stringify(request)));
       // A key typed while the edit was under way wins: the edit was of the design before it.
@@ -351,7 +351,7 @@ export class App {
     } catch (error) {
       this.say("edit", { kind: "trouble", text: `Nothing was changed: ${wordsOf(error)}` });
     } finally {
-      this.#edits(-1);
+      this.edits(-1);
     }
   }
 
@@ -359,7 +359,7 @@ export class App {
    * For the tests: how many edits the engine is making.
    * @param {number} more
    */
-  #edits(more) {
+  edits(more) {
     this.#editing += more;
     this.root.dataset.editing = String(this.#editing);
   }

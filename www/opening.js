@@ -98,6 +98,7 @@ export class Opening {
    * @param {string} what
    */
   async #open(read, what) {
+    this.#app.edits(+1);
     try {
       const design = JSON.parse(await read());
       if (!isDesignShaped(design)) throw new Error("it has parts that this page does not know.");
@@ -106,6 +107,8 @@ export class Opening {
       closeMenu();
       const words = `${what} was not opened: ${wordsWithPlace(error)} Your design is as it was.`;
       this.#app.say("opening", { kind: "trouble", text: words });
+    } finally {
+      this.#app.edits(-1);
     }
   }
 }
