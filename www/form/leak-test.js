@@ -22,7 +22,7 @@ export function leakTestSection(sheet) {
     sheet.act.set(PLACE, newLeakTest(sheet.words));
     sheet.act.goTo(`${PLACE}/start_kpa`);
   };
-  const body = html`${careWithAir()} ${started ? readings(sheet) : addButton("leak-test", "Start a leak test with air", start)} ${firstFill()}`;
+  const body = html`${careWithAir()} ${started ? readings(sheet) : addButton("leak-test", "Start a leak test with air", start)} ${firstFill(sheet)}`;
   return section("leak-test", "First fill and leak test", "Before any coolant goes in: does the loop keep air?", body);
 }
 

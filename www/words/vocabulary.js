@@ -8,7 +8,7 @@
  */
 /**
  * @typedef {{ quantities: Record<string, Quantity>, findings?: Record<string, { title: string, meaning: string }>,
- *   severities?: Record<string, string>, cautions?: string[], results?: Result[] }} Table
+ *   severities?: Record<string, string>, cautions?: string[], first_fill?: [step: string, mind: string][], results?: Result[] }} Table
  */
 /**
  * A number of the results: what it is called and where it comes from. `path` and the results among `inputs` are places
@@ -87,6 +87,11 @@ export class Vocabulary {
 
   get cautions() {
     return this.#table.cautions ?? [];
+  }
+
+  /** The order of a first fill: each step, and what to mind at it, which may be empty. */
+  get firstFill() {
+    return this.#table.first_fill ?? [];
   }
 }
 

@@ -6,6 +6,7 @@
 
 pub mod accept;
 pub mod bleed;
+mod cautions;
 pub mod centreline;
 pub mod check;
 pub mod coupon;
@@ -28,6 +29,7 @@ pub mod presets;
 pub mod print;
 pub mod quantity;
 pub mod report;
+mod request;
 pub mod seal;
 pub mod service;
 pub mod sheet;

@@ -15,7 +15,6 @@ mod vocabulary;
 pub use files::{export_file, file_name};
 pub use inspect::inspect;
 pub use stages::Stages;
-pub(crate) use vocabulary::CAUTIONS;
 pub use vocabulary::vocabulary;
 
 use crate::design::{self, LONGEST_TEXT, Refusal};

@@ -3,6 +3,7 @@
 use serde::{Serialize, Serializer};
 use serde_json::Value;
 
+use crate::cautions::{CAUTIONS, FIRST_FILL};
 use crate::check::Severity;
 use crate::check::words::{all_words, severity_meaning, severity_name};
 use crate::design::LONGEST_TEXT;
@@ -10,7 +11,8 @@ use crate::origin::{Origin, origins};
 use crate::quantity::{self as q, Kind, Quantity, unit_words};
 
 /// Labels, units, hints, ranges and defaults of every quantity by its key; titles and meanings of findings by their
-/// code; where each result comes from; meanings of the severities; bounds of a design; and what a builder must know before printing and filling.
+/// code; where each result comes from; meanings of the severities; bounds of a design; what a builder must know before
+/// printing and filling; and the order of a first fill.
 pub fn vocabulary() -> String {
     let vocabulary = Vocabulary {
         quantities: q::quantities().map(|quantity| (quantity.key, Row::of(quantity))).collect(),
@@ -34,6 +36,7 @@ pub fn vocabulary() -> String {
             usual_deviation_mm: q::USUAL_DEVIATION,
         },
         cautions: CAUTIONS,
+        first_fill: FIRST_FILL,
     };
     serde_json::to_string(&vocabulary).unwrap_or_default()
 }
@@ -49,6 +52,8 @@ struct Vocabulary {
     severities: Vec<(&'static str, &'static str)>,
     bounds: Bounds,
     cautions: &'static [&'static str],
+    /// Each step, and what to mind at it, which may be empty.
+    first_fill: &'static [[&'static str; 2]],
 }
 
 /// A result and where it comes from.
@@ -170,20 +175,3 @@ impl Row {
 fn in_order<S: Serializer, V: Serialize>(pairs: &[(&'static str, V)], serializer: S) -> Result<S::Ok, S::Error> {
     serializer.collect_map(pairs.iter().map(|(key, value)| (key, value)))
 }
-
-/// What a builder must know. Common practice where no source is named.
-pub(crate) const CAUTIONS: &[&str] = &[
-    "The results are estimates from the numbers you typed. You test the tubes, and you carry the risk; there is no warranty.",
-    "Measure your own fittings and ports. The shipped figures are middling ones and no maker's.",
-    "Print a short piece first and try it in the fitting before you print the whole loop.",
-    "Pressure-test every tube outside the machine, filled with water, before it goes in; then run the loop for a day with \
-     only the pump powered and paper towels underneath.",
-    "Unplug the mains while you fill or test. After a spill, let everything dry for a day or two.",
-    "With air, stay at or below 0.5 bar, use a regulator and eye protection, and never a compressor alone.",
-    "Many resins and PLA soften at or below 60 °C. Compare the material's own data sheet with your fault temperature.",
-    "Liquid resin can cause a lasting skin allergy: wear nitrile gloves, and wash skin with soap and water, not solvent.",
-    "Isopropyl alcohol burns: its flash point is 12 °C (NIOSH Pocket Guide). Keep flames and sparks away and air the room.",
-    "Cure resin tubes fully, inside and outside, and flush the bore: uncured resin goes into the coolant.",
-    "Coolants with glycol, alcohol, biocide or dye can crack some plastics: soak a test piece for three days first.",
-    "Tubes printed by this are not for drinking water.",
-];

@@ -2,8 +2,8 @@
 
 use super::html::{Html, Row};
 use super::{Sheet, fixed, words};
+use crate::cautions::{CAUTIONS, FIRST_FILL};
 use crate::check::words::message;
-use crate::engine::CAUTIONS;
 
 /// Findings that say in which order and which way tubes go in.
 const ORDER: [&str; 2] = ["order_of_assembly", "no_order"];
@@ -21,7 +21,7 @@ pub(super) fn told(html: &mut Html, sheet: &Sheet<'_>) {
     html.element("h3", words::FIRST);
     html.list(
         "ol",
-        words::FIRST_FILL.iter().map(|[step, mind]| match *mind {
+        FIRST_FILL.iter().map(|[step, mind]| match *mind {
             "" => (*step).to_owned(),
             mind => format!("{step} Care: {mind}"),
         }),
