@@ -1,11 +1,13 @@
 // What a print service asks of each file is told before it is sent, of the very file that is saved.
 
 import assert from "node:assert/strict";
-import { readFile } from "node:fs/promises";
 import { test } from "node:test";
-import { bench, settled } from "./bench.mjs";
+import { bench, saved, settled } from "./bench.mjs";
 
 const its = bench();
+
+/** The count that a binary STL holds. */
+const trianglesOf = (bytes) => new DataView(bytes.buffer, bytes.byteOffset).getUint32(80, true);
 
 /** Opens the first run's list and waits for the answer about the design as it is. */
 async function opened(page) {
@@ -24,9 +26,8 @@ test("the first tube passes all that is asked, and the file that is saved is the
     for (const item of await list.locator(".asked-list li:not([data-code=wall_for_size])").all()) {
       assert.match(await item.innerText(), /: passed\./);
     }
-    const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: /^STL of / }).first().click()]);
-    const bytes = await readFile(await download.path());
-    const triangles = bytes.readUInt32LE(80);
+    const { bytes } = await saved(page, () => page.getByRole("button", { name: /^STL of / }).first().click());
+    const triangles = trianglesOf(bytes);
     assert.match(await list.locator(".asked-sum").innerText(), new RegExp(`${triangles.toLocaleString("en")} triangles`));
   });
 });
@@ -48,7 +49,7 @@ test("what is not passed is said in words, and follows the design and the finene
     await list.locator("li[data-code=triangles][data-passes=true]").waitFor();
     const [, deviation] = /within ([\d.]+) mm/.exec(await list.locator(".asked-sum").innerText());
     assert.ok(Number(deviation) > 0.01, deviation);
-    const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: /^STL of / }).first().click()]);
-    assert.ok((await readFile(await download.path())).readUInt32LE(80) <= 3000);
+    const { bytes } = await saved(page, () => page.getByRole("button", { name: /^STL of / }).first().click());
+    assert.ok(trianglesOf(bytes) <= 3000);
   });
 });

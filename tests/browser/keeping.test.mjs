@@ -1,9 +1,8 @@
 // The work is kept: through a reload, half-typed, beside a damaged state, and when another design takes its place.
 
 import assert from "node:assert/strict";
-import { readFile } from "node:fs/promises";
 import { test } from "node:test";
-import { bench, keptDesign, settled } from "./bench.mjs";
+import { bench, keptDesign, saved, settled } from "./bench.mjs";
 
 const its = bench();
 
@@ -155,13 +154,12 @@ test("a 3MF file and the archive of everything open again as the design", async 
     await settled(page);
     const before = await keptDesign(page);
     for (const button of [/^3MF of /, /^All files in one/]) {
-      const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: button }).first().click()]);
-      const path = await download.path();
+      const { name, bytes } = await saved(page, () => page.getByRole("button", { name: button }).first().click());
       await page.getByRole("button", { name: "Start from…" }).click();
       await page.getByRole("button", { name: /^A blank design/ }).click();
       await settled(page);
       assert.notDeepEqual(await keptDesign(page), before);
-      await page.locator("#open-file").setInputFiles({ name: download.suggestedFilename(), mimeType: "application/octet-stream", buffer: await readFile(path) });
+      await page.locator("#open-file").setInputFiles({ name, mimeType: "application/octet-stream", buffer: Buffer.from(bytes) });
       await page.waitForFunction(() => document.getElementById("at-name").value === "From its own file");
       await settled(page);
       assert.deepEqual(await keptDesign(page), before);

@@ -3,7 +3,7 @@
 use rawzip::{CompressionMethod, ZipArchive};
 
 use crate::design::{FORMAT, LONGEST_TEXT, Refusal, too_long};
-use crate::export::DESIGN_PART;
+use crate::export::{DESIGN_PART, STL_HEADER, stl_size};
 
 /// Most texts of an archive that are looked into; ours holds one.
 const MOST_TEXTS: usize = 8;
@@ -35,10 +35,10 @@ pub fn design_text(bytes: &[u8]) -> Result<String, Refusal> {
     }
 }
 
-/// Binary STL: a count at byte 80, and fifty bytes for each triangle after it.
+/// Binary STL: a count after the header, and as many triangles after it.
 fn is_stl(bytes: &[u8]) -> bool {
-    let count = bytes.get(80..84).and_then(|count| count.try_into().ok()).map(u32::from_le_bytes);
-    count.is_some_and(|count| bytes.len() as u64 == 84 + 50 * u64::from(count))
+    let count = bytes.get(STL_HEADER..STL_HEADER + 4).and_then(|count| count.try_into().ok()).map(u32::from_le_bytes);
+    count.is_some_and(|count| bytes.len() as u64 == stl_size(u64::from(count)))
 }
 
 fn in_archive(bytes: &[u8]) -> Result<String, Refusal> {

@@ -2,6 +2,7 @@
 
 use std::io::Cursor;
 
+use crate::export::STL_HEADER;
 use crate::mesh::Mesh;
 
 /// What a file's bytes hold.
@@ -15,11 +16,9 @@ pub struct Solid {
     pub bytes: usize,
 }
 
-const HEADER: usize = 80;
-
 /// Reads binary STL; none where the bytes are none.
 pub fn read_stl(bytes: &[u8]) -> Option<Solid> {
-    let header = bytes.get(..HEADER)?;
+    let header = bytes.get(..STL_HEADER)?;
     let read = stl_io::read_stl(&mut Cursor::new(bytes)).ok()?;
     let mesh = Mesh {
         positions: read.vertices.iter().flat_map(|vertex| <[f32; 3]>::from(*vertex)).collect(),

@@ -126,9 +126,10 @@ impl Fit {
             .into_iter()
             .flat_map(|(name, readings, is_length)| {
                 readings.iter().enumerate().filter_map(move |(index, reading)| {
+                    let most = doubtful(reading, is_length)?;
                     Some(Slip {
                         path: format!("/{name}/{index}/measured"),
-                        most: doubtful(reading, is_length)?,
+                        most,
                         measured: reading.measured?,
                         nominal: reading.nominal,
                     })

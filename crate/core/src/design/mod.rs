@@ -20,5 +20,6 @@ pub use model::*;
 pub use node::{LONGEST_TEXT, too_long};
 pub use parse::{FORMAT, VERSION, parse, problems};
 pub use patch::patched;
+pub(crate) use place::key_pointer;
 pub use refusal::Refusal;
 pub use working::*;

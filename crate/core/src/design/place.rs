@@ -60,6 +60,11 @@ impl<'a> Place<'a> {
     }
 }
 
+/// A JSON Pointer to a key of an object.
+pub(crate) fn key_pointer(key: &str) -> String {
+    pointer(core::iter::once(Step::Key(key)))
+}
+
 /// A JSON Pointer from its steps, escaped as RFC 6901 section 3 says.
 pub(super) fn pointer<'a>(steps: impl Iterator<Item = Step<'a>>) -> String {
     let mut text = String::new();

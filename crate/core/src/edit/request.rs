@@ -6,6 +6,7 @@ use super::Plane;
 use crate::design::wording::{listed, quoted, shown};
 use crate::design::{Design, Refusal, parse};
 use crate::quantity::FURTHEST;
+use crate::request;
 
 /// An edit that can be made; runs are named by their index.
 pub(super) enum Request {
@@ -21,36 +22,28 @@ impl Request {
     /// # Errors
     /// Anything but a known edit of a run that the design has, with just the keys that it needs.
     pub(super) fn read(text: &str, design: &Design) -> Result<Self, Refusal> {
-        let Ok(Value::Object(keys)) = serde_json::from_str::<Value>(text) else {
-            return Err(Refusal::at("", format!("The request must be a JSON object, such as {EXAMPLE}.")));
-        };
+        let keys = request::object(text, EXAMPLE)?;
         let edit = keys.get("edit").and_then(Value::as_str).unwrap_or_default();
         match edit {
             "copy" => {
-                only(&keys, &["edit", "run"])?;
+                request::knows(&keys, &["edit", "run"], "this edit")?;
                 Ok(Self::Copy { run: run(&keys, design)? })
             }
             "reverse" => {
-                only(&keys, &["edit", "run"])?;
+                request::knows(&keys, &["edit", "run"], "this edit")?;
                 Ok(Self::Reverse { run: run(&keys, design)? })
             }
             "mirror" => {
-                only(&keys, &["edit", "run", "across", "at"])?;
+                request::knows(&keys, &["edit", "run", "across", "at"], "this edit")?;
                 Ok(Self::Mirror { run: run(&keys, design)?, plane: plane(&keys)? })
             }
             "ports" => {
-                only(&keys, &["edit", "design"])?;
+                request::knows(&keys, &["edit", "design"], "this edit")?;
                 Ok(Self::Ports { other: Box::new(other(&keys)?) })
             }
             _ => Err(Refusal::at("/edit", "The edit must be one of \"copy\", \"reverse\", \"mirror\" and \"ports\".")),
         }
     }
-}
-
-fn only(keys: &Map<String, Value>, known: &[&str]) -> Result<(), Refusal> {
-    let Some(key) = keys.keys().find(|key| !known.contains(&key.as_str())) else { return Ok(()) };
-    let message = format!("The request's key {} is not known; this edit has {}.", quoted(key), known.join(", "));
-    Err(Refusal::at(format!("/{}", key.replace('~', "~0").replace('/', "~1")), message))
 }
 
 fn run(keys: &Map<String, Value>, design: &Design) -> Result<usize, Refusal> {

@@ -5,6 +5,7 @@ use serde_json::Value;
 use super::stages::{Stages, checked_deviation};
 use crate::coupon::Compensation;
 use crate::design::Refusal;
+use crate::export::stl_size;
 use crate::mesh::Mesh;
 use crate::quantity::USUAL_DEVIATION;
 
@@ -17,11 +18,10 @@ pub(super) enum Deviation {
     Fit,
 }
 
-/// Deviations that are tried for a file to stay within the printer's limits, the finest first, mm.
-const LADDER: [f64; 7] = [USUAL_DEVIATION, 0.02, 0.05, 0.1, 0.2, 0.5, 1.0];
-/// Bytes of a binary STL beside its triangles, and of each.
-const STL_HEAD: f64 = 84.0;
-const STL_TRIANGLE: f64 = 50.0;
+/// Deviations that are tried for a file to stay within the printer's limits, the finest first, and what is taken where
+/// none of them does, mm.
+const FINER: [f64; 6] = [USUAL_DEVIATION, 0.02, 0.05, 0.1, 0.2, 0.5];
+const COARSEST: f64 = 1.0;
 
 impl Deviation {
     /// A request's `deviation`: a number of millimetres, or the word "fit"; the usual one where it is left out.
@@ -42,8 +42,8 @@ impl Deviation {
     }
 }
 
-/// The mesh of a run's file with its deviation, mm, corrected by what a coupon said. Where no deviation stays within the printer's limits it is the coarsest, and
-/// an inspection says so.
+/// The mesh of a run's file with its deviation, mm, corrected by what a coupon said. Where no deviation stays within the
+/// printer's limits it is the coarsest, and an inspection says so.
 ///
 /// # Errors
 /// A run that cannot be made: what is found about it.
@@ -53,22 +53,24 @@ pub(super) fn meshed(
     deviation: Deviation,
     correction: Option<&Compensation>,
 ) -> Result<(f64, Mesh), Refusal> {
-    let printer = &stages.design.process.printer;
-    let most = printer.most_triangles.unwrap_or(f64::INFINITY);
-    let most = printer.most_mb.map_or(most, |mb| most.min((mb * 1e6 - STL_HEAD) / STL_TRIANGLE));
-    let (ladder, most) = match deviation {
-        Deviation::Of(deviation) => (vec![deviation], f64::INFINITY),
-        Deviation::Fit => (LADDER.to_vec(), most),
+    let mesh = |deviation: f64| match correction {
+        Some(by) => stages.corrected_mesh(run, deviation, by),
+        None => stages.mesh(run, deviation),
     };
-    let coarsest = ladder[ladder.len() - 1];
-    for deviation in ladder {
-        let mesh = match correction {
-            Some(by) => stages.corrected_mesh(run, deviation, by)?,
-            None => stages.mesh(run, deviation)?,
+    let Deviation::Of(deviation) = deviation else {
+        let printer = &stages.design.process.printer;
+        let taken = |mesh: &Mesh| {
+            let triangles = mesh.indices.len() / 3;
+            printer.most_triangles.is_none_or(|most| triangles as f64 <= most)
+                && printer.most_mb.is_none_or(|most| stl_size(triangles as u64) as f64 <= most * 1e6)
         };
-        if deviation >= coarsest || (mesh.indices.len() / 3) as f64 <= most {
-            return Ok((deviation, mesh));
+        for deviation in FINER {
+            let finer = mesh(deviation)?;
+            if taken(&finer) {
+                return Ok((deviation, finer));
+            }
         }
-    }
-    Err(stages.not_made(run))
+        return Ok((COARSEST, mesh(COARSEST)?));
+    };
+    Ok((deviation, mesh(deviation)?))
 }

@@ -9,11 +9,11 @@ use super::plots::{USUAL_WIDTH, plot, width};
 use super::stages::Stages;
 use super::stance::{self, Stood};
 use crate::coupon::Compensation;
-use crate::design::wording::quoted;
 use crate::design::{Refusal, canonical};
 use crate::export::{self, DesignTold, Feed, Kind, NamedMesh, Paper, ToldRun};
 use crate::mesh::{Mesh, is_solid};
 use crate::quantity::USUAL_DEVIATION;
+use crate::request;
 use crate::tube::Profile;
 
 /// What a file is asked to be.
@@ -36,12 +36,12 @@ struct Request {
 
 /// The bytes of a file. `request` is JSON: `{ "kind": "stl", "run": "pump to block", "deviation": 0.01 }`; a 3MF
 /// without a run holds all made runs; the deviation "fit" is the finest that the printer's limits of a file allow;
-/// `design`, `all` and `pack` are of the whole design. A `bend-table` can be asked for with `"flip": true`, rotations against the
-/// right-hand rule, and `"from": "end"`, fed from the run's end. A plot, `loss-plot`, `margins-plot` or `stiffness-plot`,
-/// is of the whole design and can be asked for with a `"width"`, CSS pixels.
-/// A `coupon` is of one run's tube; `"format": "stl"` makes it an archive of STLs, one a stick, instead of a 3MF, and
-/// `"count"` and `"step"` say how many sizes it has and how far apart. Where
-/// a coupon's readings hold, `stl`, `3mf`, `all` and `pack` have their meshes corrected by them; `"compensated": false` leaves that off.
+/// `design`, `all` and `pack` are of the whole design. A `bend-table` can be asked for with `"flip": true`, rotations
+/// against the right-hand rule, and `"from": "end"`, fed from the run's end. A plot, `loss-plot`, `margins-plot` or
+/// `stiffness-plot`, is of the whole design and can be asked for with a `"width"`, CSS pixels. A `coupon` is of one run's
+/// tube; `"format": "stl"` makes it an archive of STLs, one a stick, instead of a 3MF, and `"count"` and `"step"` say how
+/// many sizes it has and how far apart. Where a coupon's readings hold, `stl`, `3mf`, `all` and `pack` have their meshes
+/// corrected by them; `"compensated": false` leaves that off.
 ///
 /// An STL or 3MF of one run is in the builder's datum, unless it is asked for with a `"stance"`: `true` for the run's own,
 /// or the best where it states none, or `{ "up": [x, y, z], "turn_deg": a }`. Its coordinates are then the printer's: x and
@@ -54,37 +54,45 @@ pub fn export_file(text: &str, request: &str) -> Result<Vec<u8>, Refusal> {
     let stages = Stages::of(text)?;
     let request = Request::read(request, &stages)?;
     let design = &stages.design;
-    let text = canonical(design);
-    let note = coupon::note(request.correction.as_ref(), &stages);
-    let material = &design.process.material.name;
-    let told_design = DesignTold { title: title(&stages), text: &text, material, note: &note };
     match (request.kind, request.run) {
-        (Kind::Design, _) => Ok(text.into_bytes()),
+        (Kind::Design, _) => Ok(canonical(design).into_bytes()),
         (Kind::Stl, Some(run)) => {
-            let name = request.called(&design.runs[run].name);
+            let name = export::called(&design.runs[run].name, request.correction.is_some());
             Ok(export::stl(&stood(&stages, run, &request)?, &name))
-        }
-        (Kind::ThreeMf, Some(run)) => {
-            let mesh = stood(&stages, run, &request)?;
-            let name = &design.runs[run].name;
-            Ok(export::three_mf(&[NamedMesh { name, mesh: &mesh }], &told_design.meta(name)))
         }
         (Kind::BendTable, Some(run)) => told(&stages, run, |told| export::bend_csv(told, request.feed)),
         (Kind::Points, Some(run)) => told(&stages, run, export::points_csv),
         (Kind::Drawing, Some(run)) => told(&stages, run, |told| export::drawing(told).into_bytes()),
-        (Kind::Coupon, Some(run)) => {
-            coupon::file(&stages, run, &request.coupon, request.deviation.finest(), &told_design)
-        }
-        (Kind::Pack, _) => pack::file(&stages, request.deviation, request.correction.as_ref(), &told_design),
         (kind, _) if kind.is_plot() => plot(&stages, kind, request.width),
+        _ => bearing_the_design(&stages, &request),
+    }
+}
+
+/// A file that bears the design: written out for these alone, since it may be long.
+fn bearing_the_design(stages: &Stages<'_>, request: &Request) -> Result<Vec<u8>, Refusal> {
+    let design = &stages.design;
+    let text = canonical(design);
+    let note = coupon::note(request.correction.as_ref(), stages);
+    let material = &design.process.material.name;
+    let told_design = DesignTold { title: title(stages), text: &text, material, note: &note };
+    match (request.kind, request.run) {
+        (Kind::ThreeMf, Some(run)) => {
+            let mesh = stood(stages, run, request)?;
+            let name = &design.runs[run].name;
+            Ok(export::three_mf(&[NamedMesh { name, mesh: &mesh }], &told_design.meta(name)))
+        }
+        (Kind::Coupon, Some(run)) => {
+            coupon::file(stages, run, &request.coupon, request.deviation.finest(), &told_design)
+        }
+        (Kind::Pack, _) => pack::file(stages, request.deviation, request.correction.as_ref(), &told_design),
         (_, None) if request.kind != Kind::All => {
-            let meshes = all_meshes(&stages, &request)?;
-            Ok(export::three_mf(&named(&stages, &meshes), &told_design.meta(told_design.title)))
+            let meshes = all_meshes(stages, request)?;
+            Ok(export::three_mf(&named(stages, &meshes), &told_design.meta(told_design.title)))
         }
         _ => {
-            let meshes = all_meshes(&stages, &request)?;
-            let papers = meshes.iter().map(|(run, _)| papers(&stages, *run)).collect::<Result<Vec<_>, _>>()?;
-            Ok(export::zip(&told_design, &named(&stages, &meshes), &papers, &plots(&stages)))
+            let meshes = all_meshes(stages, request)?;
+            let papers = meshes.iter().map(|(run, _)| papers(stages, *run)).collect::<Result<Vec<_>, _>>()?;
+            Ok(export::zip(&told_design, &named(stages, &meshes), &papers, &plots(stages)))
         }
     }
 }
@@ -153,7 +161,7 @@ pub fn file_name(text: &str, request: &str) -> Result<String, Refusal> {
     let stem = export::file_stem(name);
     Ok(match request.kind {
         Kind::Coupon => request.kind.file_name_ending(&stem, request.coupon.extension()),
-        kind => kind.file_name(&request.called(&stem)),
+        kind => kind.file_name(&export::called(&stem, request.correction.is_some())),
     })
 }
 
@@ -168,7 +176,7 @@ fn all_meshes(stages: &Stages<'_>, request: &Request) -> Result<Vec<(usize, Mesh
     if made.is_empty() {
         return Err(nothing_made());
     }
-    made.into_iter().map(|run| Ok((run, solid(stages, run, request)?))).collect()
+    made.into_iter().map(|run| Ok((run, stood(stages, run, request)?))).collect()
 }
 
 /// Why there is no file of the whole design.
@@ -178,19 +186,15 @@ pub(super) fn nothing_made() -> Refusal {
 
 /// The mesh of a run in the datum or on the plate, as it is asked for.
 fn stood(stages: &Stages<'_>, run: usize, request: &Request) -> Result<Mesh, Refusal> {
-    let mesh = solid(stages, run, request)?;
-    match request.stance {
-        Some(stance) => sound(stages, run, stance::on_plate(stages, run, stance, &mesh, request.correction.is_some())?),
-        None => Ok(mesh),
-    }
+    let (_, mesh) = meshed(stages, run, request.deviation, request.correction.as_ref())?;
+    let mesh = match request.stance {
+        Some(stance) => stance::on_plate(stages, run, stance, &mesh, request.correction.is_some())?,
+        None => mesh,
+    };
+    sound(stages, run, mesh)
 }
 
-/// The mesh of a run, judged once more before it leaves: nobody shall pay for a print of one with a hole.
-fn solid(stages: &Stages<'_>, run: usize, request: &Request) -> Result<Mesh, Refusal> {
-    sound(stages, run, meshed(stages, run, request.deviation, request.correction.as_ref())?.1)
-}
-
-/// The mesh, if it has no flaw.
+/// The mesh, if it has no flaw: judged once more before it leaves, for nobody shall pay for a print of one with a hole.
 pub(super) fn sound(stages: &Stages<'_>, run: usize, mesh: Mesh) -> Result<Mesh, Refusal> {
     if is_solid(&mesh) {
         return Ok(mesh);
@@ -207,28 +211,13 @@ fn named<'a>(stages: &'a Stages<'_>, meshes: &'a [(usize, Mesh)]) -> Vec<NamedMe
 }
 
 impl Request {
-    /// What a mesh of that name is called in this file.
-    fn called(&self, name: &str) -> String {
-        if self.correction.is_some() { export::compensated(name) } else { name.to_owned() }
-    }
-
     fn read(text: &str, stages: &Stages<'_>) -> Result<Self, Refusal> {
         const EXAMPLE: &str = "{ \"kind\": \"stl\", \"run\": \"pump to block\", \"deviation\": 0.01 }";
-        let refused = |path: &str, message: String| Err(Refusal::at(path, message));
-        let Ok(Value::Object(keys)) = serde_json::from_str::<Value>(text) else {
-            return refused("", format!("The request must be a JSON object, such as {EXAMPLE}."));
-        };
-        if let Some(key) = keys.keys().find(|key| !KEYS.contains(&key.as_str())) {
-            let message = format!(
-                "The request's key {} is not known; it has kind, run, deviation, flip, from, width, stance, format, count, \
-                 step and compensated.",
-                quoted(key)
-            );
-            return refused(&format!("/{}", key.replace('~', "~0").replace('/', "~1")), message);
-        }
+        let keys = request::object(text, EXAMPLE)?;
+        request::knows(&keys, &KEYS, "it")?;
         let words: Vec<String> = Kind::ALL.iter().map(|kind| format!("\"{}\"", kind.word())).collect();
         let Some(kind) = keys.get("kind").and_then(Value::as_str).and_then(Kind::of_word) else {
-            return refused("/kind", format!("The kind of file must be one of {}.", words.join(", ")));
+            return Err(Refusal::at("/kind", format!("The kind of file must be one of {}.", words.join(", "))));
         };
         let deviation = Deviation::read(keys.get("deviation"))?;
         let run = run(kind, &keys, stages)?;

@@ -10,9 +10,9 @@ use super::stages::Stages;
 use crate::accept::{Asked, questions, read_stl};
 use crate::coupon::Compensation;
 use crate::design::Refusal;
-use crate::design::wording::quoted;
 use crate::export::{self, Kind};
 use crate::print::Subject;
+use crate::request;
 
 #[derive(Serialize)]
 struct Inspection<'a> {
@@ -25,7 +25,8 @@ struct Inspection<'a> {
 }
 
 /// What a print service asks of the STL of a run, each question with its answer, as JSON text; the file is written and
-/// read back for it. `request` is JSON, `{ "run": "pump to block", "deviation": "fit" }`, deviation and `compensated` as for a file.
+/// read back for it. `request` is JSON, `{ "run": "pump to block", "deviation": "fit" }`, deviation and `compensated` as for
+/// a file.
 ///
 /// # Errors
 /// As [`super::export_file`].
@@ -42,18 +43,10 @@ struct Request {
     correction: Option<Compensation>,
 }
 
-fn asked(request: &str, stages: &Stages<'_>) -> Result<Request, Refusal> {
+fn asked(text: &str, stages: &Stages<'_>) -> Result<Request, Refusal> {
     const EXAMPLE: &str = "{ \"run\": \"pump to block\", \"deviation\": 0.01 }";
-    let Ok(Value::Object(keys)) = serde_json::from_str::<Value>(request) else {
-        return Err(Refusal::at("", format!("The request must be a JSON object, such as {EXAMPLE}.")));
-    };
-    if let Some(key) = keys.keys().find(|key| !["run", "deviation", "compensated"].contains(&key.as_str())) {
-        let place = format!("/{}", key.replace('~', "~0").replace('/', "~1"));
-        return Err(Refusal::at(
-            place,
-            format!("The request's key {} is not known; it has run, deviation and compensated.", quoted(key)),
-        ));
-    }
+    let keys = request::object(text, EXAMPLE)?;
+    request::knows(&keys, &["run", "deviation", "compensated"], "it")?;
     let Some(name) = keys.get("run").and_then(Value::as_str) else {
         return Err(Refusal::at("/run", "Say which run by its name, \"run\": \"...\"."));
     };
@@ -68,7 +61,7 @@ fn inspected(stages: &Stages<'_>, asked: &Request) -> Result<String, Refusal> {
     let (run, correction) = (asked.run, asked.correction.as_ref());
     let (deviation, mesh) = meshed(stages, run, asked.deviation, correction)?;
     let name = &stages.design.runs[run].name;
-    let bytes = export::stl(&mesh, name);
+    let bytes = export::stl(&mesh, &export::called(name, correction.is_some()));
     let (Some(solid), Some(line)) = (read_stl(&bytes), &stages.lines[run].line) else {
         return Err(stages.not_made(run));
     };

@@ -38,7 +38,9 @@ pub(super) fn file(
     let stems = unique_stems(names).split_off(OWN.len() + 1);
     let (mut pieces, mut left_out, mut files) = (Vec::new(), Vec::new(), Vec::new());
     for (run, stem) in stems.iter().enumerate() {
-        match Made::of(stages, run, deviation, correction).and_then(|made| made.piece(stages, run, stem, design)) {
+        match Made::of(stages, run, deviation, correction)
+            .and_then(|made| made.piece(stages, run, stem, correction, design))
+        {
             Ok((piece, of_run)) => {
                 pieces.push(piece);
                 files.extend(of_run);
@@ -78,6 +80,8 @@ struct Made {
     deviation: f64,
     /// On the plate; where no stance fits, in the datum.
     mesh: Mesh,
+    /// The file of it, of which the questions are asked.
+    stl: Vec<u8>,
     standing: Option<Standing>,
     own: bool,
     questions: Vec<crate::accept::Asked>,
@@ -104,7 +108,8 @@ impl Made {
         };
         let mesh = sound(stages, run, mesh)?;
         let limits = limits(stages, run, line, correction, standing.is_some())?;
-        let solid = read_stl(&export::stl(&mesh, &stages.design.runs[run].name)).ok_or_else(|| stages.not_made(run))?;
+        let stl = export::stl(&mesh, &export::called(&stages.design.runs[run].name, correction.is_some()));
+        let solid = read_stl(&stl).ok_or_else(|| stages.not_made(run))?;
         let profile = stages.profile(run, line.length);
         Ok(Self {
             deviation,
@@ -115,6 +120,7 @@ impl Made {
             own: subject.own.is_some(),
             standing,
             mesh,
+            stl,
         })
     }
 
@@ -124,15 +130,14 @@ impl Made {
         stages: &'s Stages<'_>,
         run: usize,
         stem: &str,
+        correction: Option<&Compensation>,
         design: &DesignTold<'_>,
     ) -> Result<(Piece<'s>, Vec<PackFile>), Refusal> {
         let (stated, placed) = (&stages.design.runs[run], &stages.layout.runs[run]);
-        let corrected = !design.note.is_empty();
-        let called = |name: &str| if corrected { export::compensated(name) } else { name.to_owned() };
-        let file = format!("{stem}/{}", called(stem));
+        let file = format!("{stem}/{}", export::called(stem, correction.is_some()));
         let solid = NamedMesh { name: &stated.name, mesh: &self.mesh };
         let mut files = vec![
-            PackFile { path: format!("{file}.stl"), bytes: export::stl(&self.mesh, &called(&stated.name)) },
+            PackFile { path: format!("{file}.stl"), bytes: self.stl },
             PackFile { path: format!("{file}.3mf"), bytes: export::three_mf(&[solid], &design.meta(&stated.name)) },
         ];
         let of_run = papers(stages, run)?.into_iter();
@@ -153,15 +158,12 @@ impl Made {
             file,
             sides: core::array::from_fn(|axis| high[axis] - low[axis]),
             low: low[2],
-            stood: self.standing.as_ref().map(|standing| {
-                let layers = printer.layer_mm.map(|layer| (standing.figures.height / layer).ceil());
-                Stood {
-                    own: self.own,
-                    layers,
-                    hours: layers.zip(printer.seconds_per_layer).map(|(layers, seconds)| layers * seconds / 3600.0),
-                    support: standing.figures.support,
-                    bands: standing.bands,
-                }
+            stood: self.standing.as_ref().map(|standing| Stood {
+                own: self.own,
+                layers: standing.layers(printer),
+                hours: standing.hours(printer),
+                support: standing.figures.support,
+                bands: standing.bands,
             }),
             material: self.material,
             bore: self.bore,

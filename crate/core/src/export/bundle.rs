@@ -31,7 +31,7 @@ pub type Paper = (Kind, Vec<u8>);
 /// not count; runs whose names come out the same are numbered. The names of meshes that are compensated say so.
 pub fn zip(design: &DesignTold<'_>, runs: &[NamedMesh<'_>], papers: &[Vec<Paper>], plots: &[Paper]) -> Vec<u8> {
     let mut archive = Archive::new();
-    let meshed = |stem: &str| if design.note.is_empty() { stem.to_owned() } else { compensated(stem) };
+    let meshed = |stem: &str| called(stem, !design.note.is_empty());
     // A run may be called what a plot is: all names are told apart together.
     let plot_names: Vec<String> = plots.iter().map(|(kind, _)| kind.called(design.title)).collect();
     let names = runs.iter().map(|run| run.name).chain(plot_names.iter().map(String::as_str));
@@ -50,9 +50,9 @@ pub fn zip(design: &DesignTold<'_>, runs: &[NamedMesh<'_>], papers: &[Vec<Paper>
     archive.finish()
 }
 
-/// The name of a mesh that is corrected by what a coupon said.
-pub fn compensated(name: &str) -> String {
-    format!("{name} compensated")
+/// What a mesh of that name is called, corrected by what a coupon said or not.
+pub fn called(name: &str, compensated: bool) -> String {
+    if compensated { format!("{name} compensated") } else { name.to_owned() }
 }
 
 /// A zip archive with an STL of each part, for services that take one body a file.

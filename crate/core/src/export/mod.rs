@@ -20,13 +20,13 @@ mod subject;
 mod three_mf;
 
 pub use bend_csv::{Feed, bend_csv};
-pub use bundle::{DesignTold, Paper, compensated, zip, zip_of_stls};
+pub use bundle::{DesignTold, Paper, called, zip, zip_of_stls};
 pub use drawing::drawing;
 pub use file_stem::{file_stem, unique_stems};
 pub use kind::Kind;
 pub use pack::{PackFile, checksums, pack};
 pub use points_csv::points_csv;
-pub use stl::stl;
+pub use stl::{STL_HEADER, stl, stl_size};
 pub use subject::ToldRun;
 pub use three_mf::{DESIGN_PART, Meta, three_mf};
 

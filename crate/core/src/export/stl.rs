@@ -4,8 +4,16 @@ use super::APPLICATION;
 use crate::mesh::Mesh;
 use stl_io::{Normal, Triangle, Vertex};
 
-const HEADER: usize = 80;
-const TRIANGLE: usize = 50;
+/// Bytes of the header.
+pub const STL_HEADER: usize = 80;
+/// Bytes of the header and the count after it, and of each triangle.
+const HEAD: u64 = STL_HEADER as u64 + 4;
+const TRIANGLE: u64 = 50;
+
+/// Size of a binary STL of so many triangles, bytes.
+pub fn stl_size(triangles: u64) -> u64 {
+    HEAD + TRIANGLE * triangles
+}
 
 /// `mesh` as binary STL, mm. The header holds the program's name, the unit and what of `title` is plain; it never
 /// starts with "solid", which readers take for the text form. Each facet's normal is that of its `f32` corners.
@@ -16,10 +24,10 @@ pub fn stl(mesh: &Mesh, title: &str) -> Vec<u8> {
         let [a, b, c] = [corners[a as usize], corners[b as usize], corners[c as usize]];
         Triangle { normal: normal(a, b, c), vertices: [Vertex::new(a), Vertex::new(b), Vertex::new(c)] }
     });
-    let mut bytes = Vec::with_capacity(HEADER + 4 + TRIANGLE * indices.len());
+    let mut bytes = Vec::with_capacity(stl_size(indices.len() as u64) as usize);
     // The crate writes a header of zeros; memory takes all that is written to it.
     stl_io::write_stl(&mut bytes, triangles).expect("memory refuses no byte");
-    bytes[..HEADER].copy_from_slice(&header(title));
+    bytes[..STL_HEADER].copy_from_slice(&header(title));
     bytes
 }
 
@@ -41,10 +49,10 @@ fn normal(a: [f32; 3], b: [f32; 3], c: [f32; 3]) -> Normal {
 
 /// Program, unit and title, padded with spaces. Letters, digits and a few marks alone are kept of the title: some
 /// readers look for colours after words such as "COLOR=".
-fn header(title: &str) -> [u8; HEADER] {
+fn header(title: &str) -> [u8; STL_HEADER] {
     let plain = |c: &char| c.is_ascii_alphanumeric() || matches!(c, ' ' | '-' | '_' | '.' | ',');
     let words = format!("{APPLICATION}, unit mm, {}", title.chars().filter(plain).collect::<String>());
-    let mut header = [b' '; HEADER];
+    let mut header = [b' '; STL_HEADER];
     for (place, byte) in header.iter_mut().zip(words.bytes()) {
         *place = byte;
     }

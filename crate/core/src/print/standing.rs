@@ -5,6 +5,7 @@ use super::judge::{Figures, Judge, share_within};
 use super::pools::pools;
 use super::room::FITS_WITHIN;
 use crate::centreline::{Bounds, Centreline, bounds};
+use crate::design::Printer;
 use crate::layout::Vec3;
 use crate::mesh::Mesh;
 use crate::tube::{Profile, Section};
@@ -100,6 +101,16 @@ impl Standing {
     /// Whether it fits the room.
     pub fn fits(&self) -> bool {
         self.figures.slack >= -FITS_WITHIN
+    }
+
+    /// Layers of its height; none where the printer states no layer.
+    pub fn layers(&self, printer: &Printer) -> Option<f64> {
+        printer.layer_mm.map(|layer| (self.figures.height / layer).ceil())
+    }
+
+    /// Hours that its layers take; none where the printer does not say.
+    pub fn hours(&self, printer: &Printer) -> Option<f64> {
+        self.layers(printer).zip(printer.seconds_per_layer).map(|(layers, seconds)| layers * seconds / 3600.0)
     }
 
     /// A mesh of the datum on the plate; corners that were shared stay shared.

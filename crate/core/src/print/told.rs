@@ -5,11 +5,11 @@ use serde::Serialize;
 use super::{FlatSpan, Found, Frame, Judge, Pocket, Standing, search};
 use crate::centreline::Centreline;
 use crate::check::{self, of_stance};
-use crate::design::Refusal;
+use crate::design::{Printer, Refusal};
 use crate::engine::Stages;
 use crate::layout::Vec3;
 use crate::report::fix::{Source, on_text};
-use crate::report::{FindingReport, degrees, point};
+use crate::report::{BoundsMm, FindingReport, degrees, point};
 use crate::tube::Profile;
 
 /// Kept free of support beyond the socket, mm; common practice, no source.
@@ -58,7 +58,8 @@ impl<'s> Subject<'s> {
 
     /// The run's own stance; where it has none, the best that is found.
     pub fn chosen(&self) -> Option<Standing> {
-        self.own.map(|own| self.standing(own)).or_else(|| self.best().into_iter().next())
+        let frame = self.own.or_else(|| search(&self.judge).first().map(|found| found.frame));
+        frame.map(|frame| self.standing(frame))
     }
 }
 
@@ -71,7 +72,7 @@ pub fn stances(stages: &Stages<'_>, run: usize) -> Result<String, Refusal> {
     let subject = Subject::of(stages, run)?;
     let process = &stages.design.process;
     let printer = &process.printer;
-    let told = |standing: &Standing| subject.told(standing, printer.layer_mm, printer.seconds_per_layer);
+    let told = |standing: &Standing| subject.told(standing, printer);
     let best = subject.best();
     let own = subject.own.map(|own| subject.standing(own));
     let answer = Answer {
@@ -130,7 +131,7 @@ struct Told {
     lift_mm: f64,
     fits: bool,
     slack_mm: f64,
-    box_mm: BoxMm,
+    box_mm: BoundsMm,
     height_mm: f64,
     layers: Option<f64>,
     hours: Option<f64>,
@@ -146,12 +147,6 @@ struct Told {
     cost: CostParts,
     why: Vec<&'static str>,
     path: Vec<PathPoint>,
-}
-
-#[derive(Serialize)]
-struct BoxMm {
-    min: [f64; 3],
-    max: [f64; 3],
 }
 
 #[derive(Serialize)]
@@ -197,11 +192,10 @@ impl Subject<'_> {
         core::f64::consts::FRAC_PI_4 * self.judge.body.bore * self.judge.body.bore
     }
 
-    fn told(&self, standing: &Standing, layer: Option<f64>, seconds: Option<f64>) -> Told {
+    fn told(&self, standing: &Standing, printer: &Printer) -> Told {
         let figures = &standing.figures;
         let cost = &figures.cost;
         let area = self.area();
-        let layers = layer.map(|layer| (figures.height / layer).ceil());
         let codes = [
             (!standing.fits(), "size"),
             (!standing.cups.is_empty(), "cup"),
@@ -217,10 +211,10 @@ impl Subject<'_> {
             lift_mm: self.judge.room.lift,
             fits: standing.fits(),
             slack_mm: figures.slack,
-            box_mm: BoxMm { min: point(&standing.bounds.min), max: point(&standing.bounds.max) },
+            box_mm: BoundsMm::of(&standing.bounds),
             height_mm: figures.height,
-            layers,
-            hours: layers.zip(seconds).map(|(layers, seconds)| layers * seconds / 3600.0),
+            layers: standing.layers(printer),
+            hours: standing.hours(printer),
             cups: standing.cups.iter().map(pocket).collect(),
             cups_mm3: figures.cups * area,
             pools: standing.pools.iter().map(pocket).collect(),

@@ -9,7 +9,7 @@ mod scene;
 mod service;
 mod told;
 
-pub(crate) use numbers::{degrees, point};
+pub(crate) use numbers::{BoundsMm, degrees, point};
 pub use scene::scene;
 
 use serde::Serialize;

@@ -1,5 +1,8 @@
 //! Numbers on their way out: degrees that are whole stay whole, and zero has no sign.
 
+use serde::Serialize;
+
+use crate::centreline::Bounds;
 use crate::layout::Vec3;
 
 /// How far, relative to its size, an angle may be from a whole number of degrees to be told as that number. Four
@@ -23,6 +26,19 @@ pub(super) fn unsigned_zero(value: f64) -> f64 {
 /// A point as its three coordinates.
 pub(crate) fn point(v: &Vec3) -> [f64; 3] {
     [v.x, v.y, v.z].map(unsigned_zero)
+}
+
+/// A box as its lowest and its highest corner.
+#[derive(Serialize)]
+pub(crate) struct BoundsMm {
+    min: [f64; 3],
+    max: [f64; 3],
+}
+
+impl BoundsMm {
+    pub(crate) fn of(bounds: &Bounds) -> Self {
+        Self { min: point(&bounds.min), max: point(&bounds.max) }
+    }
 }
 
 #[cfg(test)]

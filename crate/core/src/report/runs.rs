@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::numbers::{degrees, point, unsigned_zero};
+use super::numbers::{BoundsMm, degrees, point, unsigned_zero};
 use super::service::ServiceReport;
 use crate::centreline::{self, BendRow, Bounds, Centreline, apexes, bend_table};
 use crate::design::Material;
@@ -42,12 +42,6 @@ pub(super) struct Totals {
     /// Null where the material has no price.
     cost: Option<f64>,
     coolant_g: f64,
-}
-
-#[derive(Serialize)]
-struct BoundsMm {
-    min: [f64; 3],
-    max: [f64; 3],
 }
 
 #[derive(Serialize)]
@@ -119,12 +113,6 @@ impl Totals {
             cost: material_cost(material, volume),
             coolant_g: sum(|run| run.coolant_g),
         }
-    }
-}
-
-impl BoundsMm {
-    fn of(bounds: &Bounds) -> Self {
-        Self { min: point(&bounds.min), max: point(&bounds.max) }
     }
 }
 

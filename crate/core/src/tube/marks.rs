@@ -12,6 +12,12 @@ const DEPTH: f64 = 0.2;
 const LEAST_DEPTH: f64 = 0.05;
 /// Share of the wall that a ring must leave.
 const KEPT: f64 = 0.5;
+
+/// How deep a ring of `usual` mm may be scribed into a wall, mm: it leaves half of it and what the printer needs. Not above
+/// zero where it may not be scribed at all.
+pub(super) fn ring_depth(usual: f64, wall: f64, least_wall: f64) -> f64 {
+    usual.min(wall - (wall * KEPT).max(least_wall))
+}
 /// Width of the seating mark over its depth; that of the trim ring is 2, so its flanks stand at 45 degrees.
 const SEAT_WIDTH: f64 = 3.0;
 /// The seating mark takes at most this share of the socket, next to the mouth, so that it stays off the seal's band.
@@ -84,7 +90,7 @@ impl Scribe {
     fn depth(&self, profile: &Profile, distance: f64) -> Option<f64> {
         let s = self.place(distance);
         let wall = profile.outer.radius(s) - profile.bore.radius(s);
-        let depth = DEPTH.min(wall - (wall * KEPT).max(self.least_wall));
+        let depth = ring_depth(DEPTH, wall, self.least_wall);
         (depth >= LEAST_DEPTH).then_some(depth)
     }
 

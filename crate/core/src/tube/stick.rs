@@ -1,5 +1,6 @@
 //! The skins of a short straight tube whose two ends differ: a stick of the fit coupon.
 
+use super::marks::ring_depth;
 use super::{LEAST_END, Marks, Profile, Section};
 use crate::design::Ends;
 
@@ -23,10 +24,9 @@ const DEPTH: f64 = 0.25;
 /// A ring shallower than this is not felt, mm; it stands out instead.
 const FELT: f64 = 0.1;
 
-/// How deep a ring may be scribed into a wall, mm: it leaves half of it and what the printer needs. Negative: too thin a
-/// wall, so that the ring must stand out by as much.
+/// How deep a ring is scribed into a wall, mm. Negative: too thin a wall, so that the ring must stand out by as much.
 pub fn groove(wall: f64, least_wall: f64) -> f64 {
-    let depth = DEPTH.min(wall - (wall / 2.0).max(least_wall));
+    let depth = ring_depth(DEPTH, wall, least_wall);
     if depth >= FELT { depth } else { -DEPTH }
 }
 

@@ -5,7 +5,7 @@ use serde_json::{Map, Value};
 use super::variant::Variant;
 use crate::design::wording::{listed, quoted};
 use crate::design::{Design, Refusal};
-use crate::presets;
+use crate::{presets, request};
 
 /// Most combinations of one request.
 const MOST: usize = 1_000;
@@ -23,15 +23,11 @@ impl Request {
     /// # Errors
     /// Anything but lists of sizes, names of shipped materials and the name of a run that the design has.
     pub fn read(text: &str, design: &Design) -> Result<Self, Refusal> {
-        let Ok(Value::Object(keys)) = serde_json::from_str::<Value>(text) else {
-            let example = "{ \"outer_diameters\": [12, 14], \"bores\": [8, 10], \"materials\": [\"PETG\"] }";
-            return Err(Refusal::at("", format!("The request must be a JSON object, such as {example}.")));
-        };
-        let known = ["outer_diameters", "bores", "materials", "run"];
-        if let Some(key) = keys.keys().find(|key| !known.contains(&key.as_str())) {
-            let message = format!("The request's key {} is not known; it has {}.", quoted(key), known.join(", "));
-            return Err(Refusal::at("", message));
-        }
+        const EXAMPLE: &str = "{ \"outer_diameters\": [12, 14], \"bores\": [8, 10], \"materials\": [\"PETG\"] }";
+        let keys = request::object(text, EXAMPLE)?;
+        // Told of the request as a whole, as callers rely on.
+        request::knows(&keys, &["outer_diameters", "bores", "materials", "run"], "it")
+            .map_err(|refusal| Refusal::at("", refusal.message))?;
         let request = Self {
             runs: runs(&keys, design)?,
             outer_diameters: sizes(&keys, "outer_diameters")?,
