@@ -301,3 +301,18 @@ fn a_run_of_two_thousand_corners_is_stood_too() {
     // Its chord of 20 m at best lies along the room's diagonal.
     assert!(best["slack_mm"].as_f64().unwrap() < -10_000.0);
 }
+
+/// 200 mm in layers of 0.05 mm, 8 seconds each: 4,000 layers, 32,000 seconds, 8.9 hours (worked by hand).
+#[test]
+fn layers_and_hours_are_those_of_the_height() {
+    let mut text: Value = serde_json::from_str(&design(straight(200.0, 12.0, 8.0), ROOMY)).unwrap();
+    text["runs"][0]["stance"] = json!({ "up": [1, 0, 0], "turn_deg": 0 });
+    let told: Value = serde_json::from_str(&stances(&text.to_string(), "r").unwrap()).unwrap();
+    near(told["own"]["height_mm"].as_f64().unwrap(), 200.0, 1e-9);
+    // A height that is a hair over the last layer takes one more.
+    near(told["own"]["layers"].as_f64().unwrap(), 4000.0, 1.0);
+    near(told["own"]["hours"].as_f64().unwrap(), 8.89, 0.005);
+    text["process"]["printer"]["seconds_per_layer"] = Value::Null;
+    let told: Value = serde_json::from_str(&stances(&text.to_string(), "r").unwrap()).unwrap();
+    assert!(told["own"]["layers"].is_number() && told["own"]["hours"].is_null());
+}
