@@ -2,14 +2,15 @@
 
 import { render } from "./vendor/lit-html.js";
 import { Comparing } from "./compare/comparing.js";
-import { keepDesign, onOtherTab } from "./design/keep.js";
 import { keysOf, valueAt } from "./design/pointer.js";
 import { renamed } from "./design/rename.js";
+import { stepName } from "./design/step-name.js";
 import { Store } from "./design/store.js";
-import { whole } from "./design/whole.js";
+import { Edits } from "./edits.js";
 import { Cards } from "./form/cards.js";
 import { placed } from "./form/sheet.js";
 import { focusPlace, keepingFocus } from "./focus.js";
+import { Keeping } from "./keep/keeping.js";
 import { Notices } from "./notices.js";
 import { Opening } from "./opening.js";
 import { page } from "./page.js";
@@ -22,12 +23,13 @@ import { FINENESS } from "./result/files.js";
 import { Graphs } from "./result/graphs.js";
 import { Papers } from "./result/papers.js";
 import { standing } from "./result/findings.js";
+import { Sharing } from "./share/sharing.js";
 import { WhatIf } from "./what-if/what-if.js";
 import { wordsOf } from "./words/errors.js";
 
-/** @import { Design } from "./design/types.js" */
+/** @import { Step } from "./design/store.js" */
 /** @import { EngineLink } from "./engine/link.js" */
-/** @import { EditRequest, Edition, Finding, Problem, Report } from "./engine/messages.js" */
+/** @import { Edition, Problem, Report } from "./engine/messages.js" */
 /** @import { Sheet } from "./form/sheet.js" */
 /** @import { FileRequest } from "./result/files.js" */
 
@@ -53,7 +55,6 @@ export class App {
   cards = new Cards();
   #answered = 0;
   #settled = 0;
-  #editing = 0;
   #waitingLong = false;
   #frame = 0;
   #rest = 0;
@@ -61,17 +62,19 @@ export class App {
   /** @type {string | undefined} */ #goTo;
 
   /**
-   * @param {{ root: HTMLElement, design: Design, previous: Design | undefined,
+   * @param {{ root: HTMLElement, store: Store, shelf: import("./keep/shelf.js").Shelf,
    *   words: import("./words/vocabulary.js").Vocabulary, presets: import("./words/presets.js").Presets,
    *   link: EngineLink }} parts
    */
-  constructor({ root, design, previous, words, presets, link }) {
+  constructor({ root, store, shelf, words, presets, link }) {
     this.root = root;
     this.words = words;
     this.presets = presets;
     this.link = link;
-    this.store = new Store(design);
-    this.opening = new Opening(this, previous);
+    this.store = store;
+    this.keeping = new Keeping(this, shelf);
+    this.opening = new Opening(this);
+    this.edits = new Edits(this);
     this.notices = new Notices(() => this.redraw());
     this.preview = new PreviewDesk(this);
     this.papers = new Papers(this);
@@ -80,15 +83,19 @@ export class App {
     this.whatIf = new WhatIf(this);
     this.plate = new Plate(this);
     this.asked = new Asked(this);
+    this.sharing = new Sharing(this);
   }
 
   start() {
-    this.store.onChange(() => this.#changed());
-    onOtherTab((design) => this.#changedElsewhere(design));
+    this.store.onChange(() => {
+      this.keeping.changed();
+      this.#changed();
+    });
     this.preview.solid.setTheme(themeInForce());
     this.root.replaceChildren();
-    this.opening.listenForDrops();
+    this.opening.listen();
     addEventListener("keydown", (event) => this.#undoKey(event));
+    this.keeping.start();
     this.#changed();
     this.#draw();
   }
@@ -146,6 +153,7 @@ export class App {
       if (!answer.report.runs.some((run) => run.name === this.selected)) this.selected = null;
       this.#hasAnswered(answer.edition);
     } else if (answer.kind === "scene") {
+      this.keeping.seen(answer.scene);
       this.preview.take(answer.scene, this.report?.runs.filter((run) => run.made).map((run) => run.name) ?? []);
     } else if (answer.kind === "noMesh") {
       this.say(`mesh ${answer.run}`, { kind: "trouble", text: `${answer.run}: ${answer.message}` });
@@ -252,9 +260,7 @@ export class App {
   }
 
   #changed() {
-    const failed = keepDesign(this.store.design);
     this.whatIf.designChanged();
-    this.notices.say("storage", failed ? { kind: "trouble", text: failed } : undefined);
     this.link.show(this.text, TO_LOOK_AT);
     // For the tests: which edition the engine was given, and which it has answered.
     this.root.dataset.sent = String(this.link.edition);
@@ -305,8 +311,8 @@ export class App {
         change: (edit) => store.change(edit(store.design)),
         update: (pointer, edit) => store.set(pointer, edit(valueAt(store.design, pointer))),
         rename: (list, index, name) => store.change(renamed(store.design, list, index, name), `/${list}/${index}/name`),
-        applyFix: (finding) => void this.#applyFix(finding),
-        edit: (request, goTo) => void this.edit(request, goTo),
+        applyFix: (finding) => void this.edits.applyFix(finding),
+        edit: (request, goTo) => void this.edits.edit(request, goTo),
         save: (request) => void this.save(request),
         goTo: (pointer) => this.show(pointer),
         select: (run) => this.#select(run),
@@ -315,53 +321,12 @@ export class App {
     };
   }
 
-  /** @param {Finding} finding */
-  async #applyFix(finding) {
-    const { design } = this.store;
-    if (this.#answered !== this.link.edition || !finding.fix) return;
-    this.edits(1);
-    try {
-      const mended = JSON.parse(await this.link.ask("apply", JSON.stringify(design), JSON.stringify(finding.fix)));
-      // A key typed while the fix was under way wins: the fix was for the design before it.
-      if (this.store.design !== design) return;
-      this.store.adopt(mended);
-      this.show(finding.where);
-    } catch (error) {
-      this.say("fix", { kind: "trouble", text: `The fix was not applied: ${wordsOf(error)}` });
-    } finally {
-      this.edits(-1);
-    }
-  }
-
   /**
-   * An edit of the whole design that the engine makes.
-   * @param {EditRequest} request
-   * @param {string} [goTo] the place to show then
+   * What a step is called: "bend radius of “pump to block”".
+   * @param {Step} step
    */
-  async edit(request, goTo) {
-    const { design } = this.store;
-    this.edits(1);
-    try {
-      const edited = JSON.parse(await this.link.ask("edit", JSON.stringify(design), JSON.stringify(request)));
-      // A key typed while the edit was under way wins: the edit was of the design before it.
-      if (this.store.design !== design) return;
-      this.store.adopt(edited);
-      this.say("edit", undefined);
-      if (goTo !== undefined) this.show(goTo);
-    } catch (error) {
-      this.say("edit", { kind: "trouble", text: `Nothing was changed: ${wordsOf(error)}` });
-    } finally {
-      this.edits(-1);
-    }
-  }
-
-  /**
-   * For the tests: how many edits the engine is making.
-   * @param {number} more
-   */
-  edits(more) {
-    this.#editing += more;
-    this.root.dataset.editing = String(this.#editing);
+  nameOf(step) {
+    return step.name ?? stepName(step.before.design, step.after.design, this.words);
   }
 
   /**
@@ -403,14 +368,5 @@ export class App {
     this.selected = run;
     this.preview.solid.setSelected(run);
     this.redraw();
-  }
-
-  /** @param {Design} design */
-  #changedElsewhere(design) {
-    this.say("elsewhere", {
-      kind: "trouble",
-      text: "This design was changed in another tab. The tab that changes something last is the one that is kept.",
-      action: { label: "Show the other tab's", run: () => this.opening.replace(whole(design, this.words)) },
-    });
   }
 }

@@ -4,8 +4,11 @@ import init, { View } from "./engine.js";
 import { App } from "./app.js";
 import { blankDesign } from "./design/fresh.js";
 import { isDesignShaped } from "./design/shape.js";
-import { readKept } from "./design/keep.js";
+import { Store } from "./design/store.js";
 import { whole } from "./design/whole.js";
+import { Shelf } from "./keep/shelf.js";
+import { begun } from "./keep/begin.js";
+import { freshWord } from "./keep/slots.js";
 import { EngineLink } from "./engine/link.js";
 import { startTheme } from "./preview/theme.js";
 import { wordsOf } from "./words/errors.js";
@@ -31,17 +34,13 @@ async function start() {
   const ready = await link.start();
   const words = new Vocabulary(JSON.parse(ready.vocabulary));
   const presets = readPresets(ready.presets);
-  const kept = readKept();
-  const design = kept.design ?? (await firstDesign(link, presets)) ?? blankDesign(words);
+  const shelf = new Shelf();
+  const { state, steps, words: news } = begun(shelf, words);
+  const first = state ?? { id: freshWord(), design: whole((await firstDesign(link, presets)) ?? blankDesign(words), words), untouched: true };
   app = new App({
-    root: /** @type {HTMLElement} */ (document.getElementById("page")),
-    design: whole(design, words),
-    previous: kept.previous && whole(kept.previous, words),
-    words,
-    presets,
-    link,
+    root: /** @type {HTMLElement} */ (document.getElementById("page")), store: new Store(first, steps), shelf, words, presets, link,
   });
-  if (kept.words) app.say("kept", { kind: "trouble", text: kept.words });
+  if (news) app.say("kept", { kind: "trouble", text: news });
   app.start();
   const fault = await view;
   // The form is painted first: making the view holds the page up for as long as the graphics take to start.

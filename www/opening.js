@@ -1,10 +1,12 @@
-// Another design takes the place of this one: blank, a demo, a file, the one before. What was there is always kept.
+// Another design takes the place of this one: blank, a demo, a file, a link. What was there stays on the shelf.
 
-import { keepPrevious } from "./design/keep.js";
+import { closeDialog } from "./dialog.js";
 import { blankDesign } from "./design/fresh.js";
 import { designOf } from "./design/open.js";
 import { isDesignShaped } from "./design/shape.js";
+import { counted } from "./words/numbers.js";
 import { wordsWithPlace } from "./words/errors.js";
+import { textIn } from "./share/fragment.js";
 
 /** @import { Design } from "./design/types.js" */
 /** @import { App } from "./app.js" */
@@ -15,23 +17,22 @@ export class Opening {
   /** Whether a file is being held over the page. */
   dropping = false;
 
-  /**
-   * @param {App} app
-   * @param {Design | undefined} previous the design that was replaced last
-   */
-  constructor(app, previous) {
+  /** @param {App} app */
+  constructor(app) {
     this.#app = app;
-    this.previous = previous;
   }
 
   startBlank() {
-    this.replace(blankDesign(this.#app.words));
+    this.#begin(blankDesign(this.#app.words), "start from a blank design", true);
     this.#app.show("/name");
   }
 
-  /** @param {Design} design */
-  async startDemo(design) {
-    await this.#open(() => this.#app.link.ask("normalise", JSON.stringify(design)), "The demo");
+  /**
+   * @param {Design} design
+   * @param {string} label
+   */
+  async startDemo(design, label) {
+    await this.#open(() => this.#app.link.ask("normalise", JSON.stringify(design)), "The demo", `open the demo “${label}”`, true);
   }
 
   /** @param {HTMLInputElement} input */
@@ -42,27 +43,39 @@ export class Opening {
     input.value = "";
   }
 
-  bringBack() {
-    if (this.previous) this.replace(this.previous);
+  listen() {
+    this.#listenForDrops();
+    addEventListener("hashchange", () => void this.openLink());
+    void this.openLink();
+  }
+
+  /** Opens the design that the page's address holds, if any, and takes it out of the address. */
+  async openLink() {
+    const fragment = location.hash;
+    if (!fragment.startsWith("#design=")) return;
+    // Read once: a reload must not open it again over what was made of it.
+    history.replaceState(null, "", location.href.split("#")[0]);
+    const read = async () => {
+      const text = await textIn(fragment);
+      if (text === undefined) throw new Error("the link is not whole. Ask for it again, or for the design as a file.");
+      return this.#app.link.ask("normalise", text);
+    };
+    await this.#open(read, "The linked design", "open a linked design", false);
   }
 
   /**
-   * Puts another design in the place of this one, which is kept.
-   * @param {Design} next
+   * @param {Design} design
+   * @param {string} name of the step
+   * @param {boolean} untouched
    */
-  replace(next) {
-    const { store } = this.#app;
-    this.previous = store.design;
-    const failed = keepPrevious(this.previous);
-    this.#app.say("previous", failed ? { kind: "trouble", text: failed } : undefined);
+  #begin(design, name, untouched) {
     closeMenu();
-    this.#app.anotherDesign();
-    store.change(next);
+    this.#app.keeping.begin(design, name, untouched);
     this.#app.say("opening", undefined);
   }
 
   /** Takes files that are dropped anywhere on the page. */
-  listenForDrops() {
+  #listenForDrops() {
     /** @param {DragEvent} event */
     const carriesFile = (event) => event.dataTransfer?.types.includes("Files") ?? false;
     /** @param {boolean} on */
@@ -90,30 +103,49 @@ export class Opening {
 
   /** @param {File} file */
   async #openFile(file) {
-    await this.#open(() => designOf(file, this.#app.link), `“${file.name}”`);
+    const { keeping } = this.#app;
+    if (/\.json$/i.test(file.name) && await isOfMany(file)) {
+      const taken = await keeping.takeAll(await file.text());
+      const { taken: count = 0, refused = [] } = taken ?? {};
+      const words = [`${counted(count, "design")} of “${file.name}” ${count === 1 ? "is" : "are"} under “Designs” now.`, ...refused.map((one) => `Not taken: ${one}`)];
+      this.#app.say("opening", { kind: refused.length > 0 ? "trouble" : "word", text: words.join(" ") });
+      return keeping.list();
+    }
+    await this.#open(() => designOf(file, this.#app.link), `“${file.name}”`, `open “${file.name}”`, false);
   }
 
   /**
    * @param {() => Promise<string>} read gives the design's canonical text
    * @param {string} what
+   * @param {string} name of the step
+   * @param {boolean} untouched
    */
-  async #open(read, what) {
-    this.#app.edits(+1);
+  async #open(read, what, name, untouched) {
+    this.#app.edits.count(+1);
     try {
       const design = JSON.parse(await read());
       if (!isDesignShaped(design)) throw new Error("it has parts that this page does not know.");
-      this.replace(design);
+      this.#begin(design, name, untouched);
     } catch (error) {
       closeMenu();
       const words = `${what} was not opened: ${wordsWithPlace(error)} Your design is as it was.`;
       this.#app.say("opening", { kind: "trouble", text: words });
     } finally {
-      this.#app.edits(-1);
+      this.#app.edits.count(-1);
     }
   }
+}
+
+// Where a file of many says so, characters.
+const EARLY = 200;
+
+/** @param {File} file */
+async function isOfMany(file) {
+  return /"format"\s*:\s*"tubewright-designs"/.test(await file.slice(0, EARLY).text());
 }
 
 function closeMenu() {
   const menu = document.getElementById("start");
   if (menu?.matches(":popover-open")) menu.hidePopover();
+  closeDialog("designs");
 }

@@ -17,6 +17,8 @@ import { loopPanel } from "./result/loop.js";
 import { originDialog } from "./result/origin.js";
 import { plotsPanel } from "./result/plots.js";
 import { whatIfPanel } from "./what-if/panel.js";
+import { designsDialog, openDesigns } from "./keep/dialog.js";
+import { openShare, shareDialog } from "./share/dialog.js";
 import { mark } from "./words/marks.js";
 
 /** @import { App } from "./app.js" */
@@ -62,27 +64,27 @@ export function page(app, sheet) {
     <footer class="foot" data-idle=${app.hint === ""}><p aria-hidden="true">${app.hint || "A hint for the field that you are in stands here."}</p></footer>
     <p class="unseen" role="status" id="spoken">${app.spoken}</p>
     ${app.opening.dropping ? html`<p class="dropping">Drop the design here to open it</p>` : nothing}
-    ${originDialog(sheet)}
+    ${originDialog(sheet)} ${designsDialog(app)} ${shareDialog(app)}
     ${printedPages(app.papers)}`;
 }
 
 /** @param {App} app */
 function header(app) {
   const { store, opening, presets } = app;
-  const { previous } = opening;
   const theme = chosenTheme();
   return html`<header class="top">
     <img src="mark.svg" alt="" width="28" height="28">
     <h1>Tubewright</h1>
     <div class="tools" role="group" aria-label="The design as a whole">
       <button type="button" popovertarget="start">Start from…</button>
+      <button type="button" aria-haspopup="dialog" @click=${() => openDesigns(app)}>Designs</button>
       <button type="button" ?disabled=${!app.fresh} @click=${() => app.save({ kind: "design" })}>Save</button>
+      <button type="button" aria-haspopup="dialog" ?disabled=${!app.fresh} @click=${() => openShare(app)}>Share</button>
       <!-- Not disabled at the end of the steps: the focus would be lost with the last of them. -->
-      <button type="button" aria-disabled=${!store.canUndo} @click=${() => store.undo()}>Undo</button>
-      <button type="button" aria-disabled=${!store.canRedo} @click=${() => store.redo()}>Redo</button>
-      ${previous
-        ? html`<button type="button" @click=${() => opening.bringBack()}>Bring back <span dir="auto">${previous.name ? `“${previous.name}”` : "the design before"}</span></button>`
-        : nothing}
+      <button type="button" aria-disabled=${!store.lastStep} title=${store.lastStep ? `Undo: ${app.nameOf(store.lastStep)}` : "Nothing to undo"}
+        @click=${() => store.undo()}>Undo${store.lastStep ? html`<span class="what">: ${app.nameOf(store.lastStep)}</span>` : nothing}</button>
+      <button type="button" aria-disabled=${!store.nextStep} title=${store.nextStep ? `Redo: ${app.nameOf(store.nextStep)}` : "Nothing to redo"}
+        @click=${() => store.redo()}>Redo${store.nextStep ? html`<span class="what">: ${app.nameOf(store.nextStep)}</span>` : nothing}</button>
       <button type="button" @click=${() => app.nextTheme()}>Theme: ${theme}</button>
     </div>
     <nav class="jump" aria-label="On this page">
@@ -90,9 +92,9 @@ function header(app) {
     </nav>
     <div id="start" popover class="menu">
       <h2>Start from</h2>
-      <p class="source">What you have now is kept: one click brings it back.</p>
+      <p class="source">What you have now stays under “Designs”, and undo brings it back.</p>
       <button type="button" class="choice" @click=${() => opening.startBlank()}><b>A blank design</b><span>Type in your own ports.</span></button>
-      ${presets.demos.map((demo) => html`<button type="button" class="choice" @click=${() => opening.startDemo(demo.design)}>
+      ${presets.demos.map((demo) => html`<button type="button" class="choice" @click=${() => opening.startDemo(demo.design, demo.label)}>
         <b>Demo: ${demo.label}</b><span>${demo.about}</span></button>`)}
       <button type="button" class="choice" @click=${() => document.getElementById("open-file")?.click()}>
         <b>A design file…</b><span>One that you saved before: the design (.json), or a 3MF file or archive that it went into. You can also drop it anywhere on the page.</span></button>

@@ -90,7 +90,15 @@ export async function shot(page, name, options = {}) {
 
 /** The design that the page keeps in the browser's storage. */
 export function keptDesign(page) {
-  return page.evaluate(() => JSON.parse(localStorage.getItem("tubewright.design.1") ?? "null"));
+  return page.evaluate(() => {
+    const own = sessionStorage.getItem("tubewright.own");
+    return JSON.parse(localStorage.getItem(`tubewright.kept.1.${own}`) ?? "null")?.design ?? null;
+  });
+}
+
+/** The same as the text that the engine can be given. */
+export async function keptText(page) {
+  return JSON.stringify(await keptDesign(page));
 }
 
 /** Clicks, and gives the name and bytes of the file that comes of it. */

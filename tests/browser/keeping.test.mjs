@@ -2,9 +2,19 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { bench, keptDesign, saved, settled } from "./bench.mjs";
+import { bench, keptDesign, saved, settled, shot } from "./bench.mjs";
 
 const its = bench();
+
+/** Everything on the shelf. */
+function kept(page) {
+  return page.evaluate(() => Object.entries(localStorage).filter(([key]) => key.startsWith("tubewright.kept.1.")).map(([, text]) => JSON.parse(text)));
+}
+
+async function openDesigns(page) {
+  await page.getByRole("button", { name: "Designs", exact: true }).click();
+  await page.locator("#designs").waitFor();
+}
 
 test("a reload gives back what was typed, half-typed values too", async () => {
   await its.withPage(async (page) => {
@@ -99,7 +109,7 @@ test("a damaged state is set aside and said, never deleted", async () => {
   }, { kept: { "tubewright.design.1": damaged } });
 });
 
-test("another design in its place: the one before comes back with one click, even after a reload", async () => {
+test("another design in its place: undo, named after it, brings the one before back, even after a reload", async () => {
   await its.withPage(async (page) => {
     await settled(page);
     await page.locator("#at-name").fill("My own work");
@@ -109,11 +119,43 @@ test("another design in its place: the one before comes back with one click, eve
     assert.equal((await keptDesign(page)).ports.length, 0);
     await page.reload();
     await settled(page);
-    await page.getByRole("button", { name: "Bring back “My own work”" }).click();
+    assert.equal((await keptDesign(page)).ports.length, 0, "a reload stays with it");
+    await page.getByRole("button", { name: "Undo: start from a blank design" }).click();
     await settled(page);
     const design = await keptDesign(page);
     assert.equal(design.name, "My own work");
     assert.ok(design.ports.length > 0);
+    assert.equal((await kept(page)).length, 1, "a blank design that nobody touched is no work to keep");
+    await page.getByRole("button", { name: "Redo: start from a blank design" }).click();
+    await settled(page);
+    assert.equal((await keptDesign(page)).ports.length, 0);
+  });
+});
+
+test("steps back and forth outlast a reload and are called by what they did", async () => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    const before = await keptDesign(page);
+    const [port] = before.ports;
+    await page.locator("#at-ports-0-at-0").fill("41");
+    await page.locator("#at-runs-0-bend_radius").fill("21");
+    await page.getByRole("button", { name: `Remove port ${port.name}` }).click();
+    await settled(page);
+    const after = await keptDesign(page);
+    for (const name of [`remove the port “${port.name}”`, `bend radius of “${before.runs[0].name}”`, `position x of “${port.name}”`]) {
+      // Steps are written when typing rests, and when the page is left.
+      await page.reload();
+      await settled(page);
+      await page.getByRole("button", { name: `Undo: ${name}`, exact: true }).click();
+      await settled(page);
+    }
+    assert.deepEqual(await keptDesign(page), before);
+    assert.equal(await page.locator(".tools button", { hasText: /^Undo/ }).getAttribute("aria-disabled"), "true");
+    await page.reload();
+    await settled(page);
+    for (let step = 0; step < 3; step += 1) await page.getByRole("button", { name: /^Redo: / }).click();
+    await settled(page);
+    assert.deepEqual(await keptDesign(page), after);
   });
 });
 
@@ -131,6 +173,117 @@ test("removing is undone, and a corner tied to a removed port keeps its place", 
     await page.getByRole("button", { name: "Undo" }).click();
     await settled(page);
     assert.deepEqual(await keptDesign(page), before);
+  });
+});
+
+test("a damaged design is set aside where it can be saved as a file", async () => {
+  const damaged = '{"stamp":"x","changed":"2026-01-01","design":{"format":"tubewright-design",';
+  await its.withPage(async (page) => {
+    await settled(page);
+    assert.match(await page.locator(".notices").innerText(), /could not be read.*“Designs”/s);
+    await openDesigns(page);
+    const { name, bytes } = await saved(page, () => page.getByRole("button", { name: /^Save it as a file what was set aside/ }).click());
+    assert.match(name, /^set-aside-.*\.json$/);
+    assert.equal(Buffer.from(bytes).toString(), damaged);
+  }, { kept: { "tubewright.kept.1.abc": damaged, "tubewright.last": "abc" } });
+});
+
+test("several designs: opened, copied, removed and put back, all in one file and back again", async () => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    await page.locator("#at-name").fill("First <i>loop</i>");
+    await settled(page);
+    const first = await keptDesign(page);
+    await page.getByRole("button", { name: "Start from…" }).click();
+    await page.locator(".menu .choice", { hasText: "Demo" }).nth(1).click();
+    await page.waitForFunction(() => document.querySelectorAll(".file-list li").length === 4);
+    await settled(page);
+    await page.locator("#at-name").fill("Second");
+    await settled(page);
+    const second = await keptDesign(page);
+
+    await openDesigns(page);
+    const titles = () => page.locator("#designs .shelf .title").allInnerTexts();
+    assert.deepEqual(await titles(), ["“Second”", "“First <i>loop</i>”"]);
+    assert.ok(await page.locator("#designs .thumb path.skin").count() >= 5, "each has a picture of its tubes");
+    await shot(page, "designs");
+    await page.getByRole("button", { name: "Copy “Second”" }).click();
+    assert.deepEqual((await titles()).sort(), ["“First <i>loop</i>”", "“Second (copy)”", "“Second”"]);
+    const { name, bytes } = await saved(page, () => page.getByRole("button", { name: "Save all in one file" }).click());
+    assert.match(name, /^tubewright-designs-\d{4}-\d\d-\d\d\.json$/);
+    const set = JSON.parse(Buffer.from(bytes).toString());
+    assert.equal(set.designs.length, 3);
+
+    await page.getByRole("button", { name: "Open “First <i>loop</i>”" }).click();
+    await settled(page);
+    assert.deepEqual(await keptDesign(page), first);
+    assert.match(await page.locator(".tools button", { hasText: /^Undo/ }).innerText(), /the design's name/, "it comes with its own steps");
+
+    await openDesigns(page);
+    await page.getByRole("button", { name: "Remove “Second”" }).click();
+    await page.getByRole("button", { name: "Remove “Second (copy)”" }).click();
+    assert.deepEqual(await titles(), ["“First <i>loop</i>”"]);
+    await page.keyboard.press("Escape");
+    await page.getByRole("button", { name: "Put it back" }).click();
+    assert.equal((await kept(page)).length, 2);
+
+    set.designs.push({ format: "tubewright-design", version: 1, name: "Broken", ports: 3 });
+    await page.locator("#take-file").setInputFiles({ name, mimeType: "application/json", buffer: Buffer.from(JSON.stringify(set)) });
+    await page.locator(".notice", { hasText: "3 designs" }).waitFor();
+    assert.match(await page.locator(".notice", { hasText: "3 designs" }).innerText(), /Not taken: “Broken”: /);
+    const designs = (await kept(page)).map((entry) => entry.design);
+    assert.equal(designs.length, 5);
+    assert.equal(designs.filter((design) => JSON.stringify(design) === JSON.stringify(second)).length, 1);
+  });
+});
+
+test("two tabs with one design never write over each other", async () => {
+  await its.withPage(async (page, context) => {
+    await settled(page);
+    await page.locator("#at-name").fill("Shared");
+    await settled(page);
+    const other = await context.newPage();
+    await other.goto(its.url);
+    await settled(other);
+    assert.equal((await keptDesign(other)).name, "Shared", "a new tab takes up what was worked on last");
+    assert.equal((await kept(page)).length, 1);
+    await other.locator("#at-ports-0-at-0").fill("77");
+    await settled(other);
+    await page.locator(".notice", { hasText: "changed in another tab" }).waitFor();
+    await page.locator("#at-ports-0-at-1").fill("66");
+    await settled(page);
+    assert.match(await page.locator(".notices").innerText(), /Nothing was overwritten/);
+    await other.locator("#at-ports-0-at-2").fill("55");
+    await settled(other);
+    const all = (await kept(page)).map(({ design }) => design.ports[0].at.join());
+    const [x, , z] = (await keptDesign(page)).ports[0].at;
+    const [, y] = (await keptDesign(other)).ports[0].at;
+    assert.deepEqual(all.sort(), [`77,${y},55`, `${x},66,${z}`].sort());
+    // Undo in the tab that has the copy goes on in the copy.
+    await page.getByRole("button", { name: /^Undo: position y of / }).click();
+    await settled(page);
+    assert.equal((await kept(page)).length, 2);
+
+    await openDesigns(page);
+    await other.locator("#at-name").fill("Shared, by the other");
+    await page.locator("#designs .title", { hasText: "“Shared, by the other”" }).waitFor();
+  });
+});
+
+test("the other tab's design can be shown instead of this one's", async () => {
+  await its.withPage(async (page, context) => {
+    await settled(page);
+    const other = await context.newPage();
+    await other.goto(its.url);
+    await settled(other);
+    await other.locator("#at-name").fill("From over there");
+    await settled(other);
+    await page.getByRole("button", { name: "Show the other tab's" }).click();
+    await settled(page);
+    assert.equal((await keptDesign(page)).name, "From over there");
+    await page.locator("#at-ports-0-at-0").fill("12");
+    await settled(page);
+    assert.equal((await kept(page)).length, 1, "it is the same design, changed by one after the other");
   });
 });
 

@@ -170,7 +170,7 @@ test("a friend's ports are taken over and the shape is kept", async () => {
     await compareWith(page, "friend.json", theirs);
     const take = page.getByRole("button", { name: "Take its ports, keep my shape" });
     await take.click();
-    await page.waitForFunction((at) => JSON.parse(localStorage.getItem("tubewright.design.1")).ports[0].at[0] === at, theirs.ports[0].at[0]);
+    await page.waitForFunction((at) => document.getElementById("at-ports-0-at-0").value === String(at), theirs.ports[0].at[0]);
     await settled(page);
     const design = await keptDesign(page);
     assert.deepEqual(design.ports.map((port) => port.at), theirs.ports.map((port) => port.at));

@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { bench, drawn, keptDesign, settled } from "./bench.mjs";
+import { bench, drawn, keptDesign, keptText, settled } from "./bench.mjs";
 import { tabTo, typeOver } from "./keyboard.mjs";
 
 const its = bench();
@@ -26,10 +26,10 @@ function told(page, key) {
 
 /** The report of the design that is kept, from the engine itself. */
 function report(page) {
-  return page.evaluate(async () => {
+  return keptText(page).then((text) => page.evaluate(async (text) => {
     const engine = await import("/engine.js");
-    return JSON.parse(engine.report(localStorage.getItem("tubewright.design.1")));
-  });
+    return JSON.parse(engine.report(text));
+  }, text));
 }
 
 test("PLA softens in a fault: a stop at the material, mended by one press", async () => {

@@ -4,11 +4,10 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { startEngine } from "../page/site.mjs";
-import { bench, drawn, keptDesign, saved, settled, shot } from "./bench.mjs";
+import { bench, drawn, keptDesign, keptText, saved, settled, shot } from "./bench.mjs";
 import { tabTo } from "./keyboard.mjs";
 
 const its = bench();
-const keptText = (page) => page.evaluate(() => localStorage.getItem("tubewright.design.1"));
 
 /** Waits until the ways are about the design as it is. */
 async function found(page) {

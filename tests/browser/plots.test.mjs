@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { bench, drawn, saved, settled } from "./bench.mjs";
+import { bench, drawn, keptText, saved, settled } from "./bench.mjs";
 import { readZip } from "./meshes.mjs";
 
 const its = bench();
@@ -40,7 +40,7 @@ const plot = (page, kind) => page.locator(`.plot-figure[data-plot="${kind}"]`);
 
 /** The report of the design that is kept, from the engine itself. */
 function report(page) {
-  return page.evaluate(async () => JSON.parse((await import("/engine.js")).report(localStorage.getItem("tubewright.design.1"))));
+  return keptText(page).then((text) => page.evaluate(async (text) => JSON.parse((await import("/engine.js")).report(text)), text));
 }
 
 /** Whether a text says a number to as many digits as it shows. */

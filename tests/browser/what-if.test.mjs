@@ -3,11 +3,10 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { startEngine } from "../page/site.mjs";
-import { bench, drawn, keptDesign, settled, shot } from "./bench.mjs";
+import { bench, drawn, keptDesign, keptText, settled, shot } from "./bench.mjs";
 import { tabTo, typeOver } from "./keyboard.mjs";
 
 const its = bench();
-const keptText = (page) => page.evaluate(() => localStorage.getItem("tubewright.design.1"));
 
 /** Opens the loop of four tubes of 14 mm and the panel. */
 async function openLoop(page) {

@@ -51,7 +51,7 @@ export class Comparing {
 
   /** Keeps this design's shape and takes the other one's measurements of its ports. */
   takePorts() {
-    void this.#app.edit({ edit: "ports", design: this.#text });
+    void this.#app.edits.edit({ edit: "ports", design: this.#text });
   }
 
   stop() {

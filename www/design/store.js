@@ -1,41 +1,67 @@
-// The page's state: the design, and the designs before it. Everything on the page is a function of this.
+// The page's state: which design is worked on, what it says, and the steps that led there. Everything on the page is a
+// function of this.
 
 import { carryIdentities } from "./identity.js";
 import { withValue } from "./pointer.js";
 
 /** @import { Design } from "./types.js" */
 
-const MOST_STEPS_BACK = 200;
+export const MOST_STEPS_BACK = 200;
 // Keystrokes in one field that follow each other this closely are one step back, ms.
 const ONE_STEP = 1500;
 
+/**
+ * A design at one moment. `id`: where it is kept. `untouched`: it is as it was started from a demo or blank, so that there
+ * is nothing in it to lose.
+ * @typedef {{ id: string, design: Design, untouched: boolean }} State
+ */
+/**
+ * A way from one state to the next. `name`: what it did, where the two designs do not tell.
+ * @typedef {{ before: State, after: State, name: string | undefined }} Step
+ */
+
 export class Store {
-  /** @type {Design} */
-  #design;
-  /** @type {Design[]} */
+  /** @type {State} */
+  #state;
+  /** @type {Step[]} */
   #past = [];
-  /** @type {Design[]} */
+  /** @type {Step[]} the next one last */
   #future = [];
   /** @type {{ place: string, time: number } | undefined} */
   #last;
   /** @type {Set<() => void>} */
   #listeners = new Set();
 
-  /** @param {Design} design */
-  constructor(design) {
-    this.#design = design;
+  /**
+   * @param {State} state
+   * @param {{ past: Step[], future: Step[] }} [steps]
+   */
+  constructor(state, steps = { past: [], future: [] }) {
+    this.#state = state;
+    [this.#past, this.#future] = [steps.past, steps.future];
   }
 
   get design() {
-    return this.#design;
+    return this.#state.design;
   }
 
-  get canUndo() {
-    return this.#past.length > 0;
+  get state() {
+    return this.#state;
   }
 
-  get canRedo() {
-    return this.#future.length > 0;
+  /** The steps back, the oldest first, and those forward, the next one last. */
+  get steps() {
+    return { past: this.#past, future: this.#future };
+  }
+
+  /** The step that undo takes back. */
+  get lastStep() {
+    return this.#past.at(-1);
+  }
+
+  /** The step that redo takes again. */
+  get nextStep() {
+    return this.#future.at(-1);
   }
 
   /**
@@ -52,55 +78,93 @@ export class Store {
    * @param {unknown} value `undefined` takes the key away
    */
   set(pointer, value) {
-    this.change(withValue(this.#design, pointer, value), pointer);
+    this.change(withValue(this.design, pointer, value), pointer);
   }
 
   /**
    * Makes `next` the design.
    * @param {Design} next
    * @param {string} [place] where it was edited, if in one field
+   * @param {string} [name] what the step is called
    */
-  change(next, place) {
-    if (next === this.#design) return;
+  change(next, place, name) {
+    if (next === this.design) return;
     const now = performance.now();
     const follows = place !== undefined && this.#last?.place === place && now - this.#last.time < ONE_STEP;
-    if (!follows) {
-      this.#past.push(this.#design);
-      if (this.#past.length > MOST_STEPS_BACK) this.#past.shift();
-    }
+    const before = follows ? this.#past.pop()?.before ?? this.#state : this.#state;
     this.#last = place === undefined ? undefined : { place, time: now };
-    this.#future = [];
-    this.#become(next);
+    this.#step({ before, after: { id: this.#state.id, design: next, untouched: false }, name });
   }
 
   /**
    * Takes over the same design as the engine wrote it out, with some of it changed.
    * @param {Design} next
+   * @param {string} [name] what the step is called
    */
-  adopt(next) {
-    carryIdentities(this.#design, next);
-    this.change(next);
+  adopt(next, name) {
+    carryIdentities(this.design, next);
+    this.change(next, undefined, name);
+  }
+
+  /**
+   * Another design takes this one's place, as a step that can be undone.
+   * @param {State} next
+   * @param {string} name
+   */
+  begin(next, name) {
+    this.#last = undefined;
+    this.#step({ before: this.#state, after: next, name });
+  }
+
+  /**
+   * Another design takes this one's place, with its own steps.
+   * @param {State} next
+   * @param {{ past: Step[], future: Step[] }} steps
+   */
+  resume(next, steps) {
+    [this.#past, this.#future, this.#last] = [steps.past, steps.future, undefined];
+    this.#become(next);
+  }
+
+  /**
+   * What is worked on is kept elsewhere from now on, and all its steps with it.
+   * @param {string} id
+   */
+  moveTo(id) {
+    const from = this.#state.id;
+    /** @type {(state: State) => State} */
+    const moved = (state) => (state.id === from ? { ...state, id } : state);
+    for (const step of [...this.#past, ...this.#future]) [step.before, step.after] = [moved(step.before), moved(step.after)];
+    this.#state = moved(this.#state);
   }
 
   undo() {
-    const before = this.#past.pop();
-    if (!before) return;
-    this.#future.push(this.#design);
+    const step = this.#past.pop();
+    if (!step) return;
+    this.#future.push(step);
     this.#last = undefined;
-    this.#become(before);
+    this.#become(step.before);
   }
 
   redo() {
-    const after = this.#future.pop();
-    if (!after) return;
-    this.#past.push(this.#design);
+    const step = this.#future.pop();
+    if (!step) return;
+    this.#past.push(step);
     this.#last = undefined;
-    this.#become(after);
+    this.#become(step.after);
   }
 
-  /** @param {Design} next */
+  /** @param {Step} step */
+  #step(step) {
+    this.#past.push(step);
+    if (this.#past.length > MOST_STEPS_BACK) this.#past.shift();
+    this.#future = [];
+    this.#become(step.after);
+  }
+
+  /** @param {State} next */
   #become(next) {
-    this.#design = next;
+    this.#state = next;
     for (const listener of this.#listeners) listener();
   }
 }

@@ -136,7 +136,7 @@
 
 /** @typedef {{ kind: "start", module: WebAssembly.Module }} Start */
 /** @typedef {{ kind: "design", edition: number, text: string, deviation: number }} DesignJob */
-/** @typedef {{ kind: "call", id: number, call: "normalise" | "designIn" | "apply" | "edit" | "difference" | "variants" | "stances" | "inspect" | "exportFile" | "fileName", args: (string | Uint8Array)[] }} Call */
+/** @typedef {{ kind: "call", id: number, call: "normalise" | "designIn" | "apply" | "edit" | "difference" | "variants" | "stances" | "inspect" | "codeOf" | "exportFile" | "fileName", args: (string | Uint8Array)[] }} Call */
 /** @typedef {Start | DesignJob | Call} Question */
 
 /**

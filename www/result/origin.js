@@ -1,6 +1,7 @@
 // "Where does this come from?": a button beside a number of the results, and the dialog that answers it.
 
 import { html, nothing } from "../vendor/lit-html.js";
+import { closeDialog, dialog, openDialog } from "../dialog.js";
 import { sign } from "../words/marks.js";
 import { figureAt } from "./figure.js";
 import { inputsOf, nameAround } from "./inputs.js";
@@ -32,7 +33,7 @@ export function whereFrom(sheet, asked, label) {
     trail = [{ asked: all, label: name }];
     sheet.act.redraw();
     // The answer stands in the next frame.
-    requestAnimationFrame(() => dialog()?.showModal());
+    requestAnimationFrame(() => openDialog(ID));
   };
   return html`<button type="button" class="quiet where" aria-haspopup="dialog" @click=${ask}>
     ${sign("ask")}<span class="unseen">Where does ${name} come from?</span></button>`;
@@ -56,21 +57,10 @@ export function askable(sheet, label, asked) {
 export function originDialog(sheet) {
   const question = trail.at(-1);
   const of = question ? nameAround(sheet.report, pathOf(question.asked[0])) : "";
-  /** @param {MouseEvent} event */
-  const outside = (event) => {
-    if (event.target === event.currentTarget) dialog()?.close();
-  };
-  return html`<dialog id=${ID} class="origin" aria-labelledby="${ID}-title" @click=${outside}>
-    ${question ? html`<div class="origin-body">
-      <header>
-        <h2 id="${ID}-title" tabindex="-1" autofocus>Where does ${question.label} come from?</h2>
-        <button type="button" class="quiet" @click=${() => dialog()?.close()}>${sign("remove")}<span class="unseen">Close</span></button>
-      </header>
-      ${of && of !== question.label ? html`<p class="source" dir="auto">${of}</p>` : nothing}
-      ${trail.length > 1 ? html`<button type="button" class="link" @click=${() => step(sheet, trail.slice(0, -1))}>Back to ${trail[trail.length - 2].label}</button>` : nothing}
-      ${question.asked.length === 1 ? answer(sheet, question.asked[0]) : question.asked.map((one, at) => folded(sheet, one, at))}
-    </div>` : nothing}
-  </dialog>`;
+  return dialog(ID, question ? `Where does ${question.label} come from?` : "Where does it come from?", question ? html`
+    ${of && of !== question.label ? html`<p class="source" dir="auto">${of}</p>` : nothing}
+    ${trail.length > 1 ? html`<button type="button" class="link" @click=${() => step(sheet, trail.slice(0, -1))}>Back to ${trail[trail.length - 2].label}</button>` : nothing}
+    ${question.asked.length === 1 ? answer(sheet, question.asked[0]) : question.asked.map((one, at) => folded(sheet, one, at))}` : nothing);
 }
 
 /**
@@ -128,7 +118,7 @@ function way(sheet, { place, isResult, label, of }) {
   const name = html`${label}${of ? html` <span dir="auto">of ${of}</span>` : nothing}`;
   const go = () => {
     if (isResult) return step(sheet, [...trail, { asked: [place], label }]);
-    dialog()?.close();
+    closeDialog(ID);
     sheet.act.goTo(place);
   };
   return html`<button type="button" class="link" @click=${go}>${name}<span class="unseen">${isResult ? ": where it comes from" : ": go to its field"}</span></button>`;
@@ -147,8 +137,4 @@ function step(sheet, next) {
 /** @param {Asked} asked */
 function pathOf(asked) {
   return typeof asked === "string" ? asked : asked.path;
-}
-
-function dialog() {
-  return /** @type {HTMLDialogElement | null} */ (document.getElementById(ID));
 }

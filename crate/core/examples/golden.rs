@@ -56,7 +56,11 @@ impl Record {
     /// The calls that take no design.
     fn plain(&mut self) -> Result<(), Fault> {
         self.keep(None, "vocabulary", json!([]), Ok(engine::vocabulary().into()))?;
-        self.keep(None, "presets", json!([]), Ok(engine::presets().into()))
+        self.keep(None, "presets", json!([]), Ok(engine::presets().into()))?;
+        for text in ["TUBE 12".to_owned(), "https://example.org/#design=1.".repeat(40), "é".repeat(1_500)] {
+            self.keep(None, "codeOf", json!([text]), Ok(engine::code_of(&text).into()))?;
+        }
+        Ok(())
     }
 
     /// Every call on one text; meshes at each of the deviations, files at the first.

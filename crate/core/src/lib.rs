@@ -9,6 +9,7 @@ pub mod bleed;
 mod cautions;
 pub mod centreline;
 pub mod check;
+pub mod code;
 pub mod coupon;
 pub mod design;
 pub mod distance;

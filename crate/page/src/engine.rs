@@ -46,6 +46,12 @@ pub fn problems(text: Text) -> String {
     }
 }
 
+/// A text as a QR code, as JSON text: `{ "size", "path" }`, both null where it is too long for one.
+#[wasm_bindgen(js_name = codeOf)]
+pub fn code_of(text: Text) -> Result<String, Error> {
+    read(&text).map(|text| engine::code_of(&text)).map_err(thrown)
+}
+
 /// Lengths, volumes, mass, bounds and bend table of each run, totals, and the findings, as JSON text.
 #[wasm_bindgen]
 pub fn report(text: Text) -> Result<String, Error> {

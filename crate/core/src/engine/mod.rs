@@ -120,6 +120,11 @@ pub fn stances(text: &str, run: &str) -> Result<String, Refusal> {
     print::stances(&stages, run)
 }
 
+/// A text as a QR code, as JSON text; see [`code::code_of`].
+///
+/// [`code::code_of`]: crate::code::code_of
+pub use crate::code::code_of;
+
 /// Everything that ships: fittings, tubes, materials, printers, coolants, demo designs, as one JSON text.
 pub fn presets() -> String {
     shipped::all()

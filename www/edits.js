@@ -1,0 +1,66 @@
+// Edits of the whole design that the engine makes: a fix, a mirrored run, another design's ports.
+
+import { wordsOf } from "./words/errors.js";
+
+/** @import { App } from "./app.js" */
+/** @import { EditRequest, Finding } from "./engine/messages.js" */
+
+export class Edits {
+  /** @type {App} */
+  #app;
+  #under = 0;
+
+  /** @param {App} app */
+  constructor(app) {
+    this.#app = app;
+  }
+
+  /** @param {Finding} finding */
+  async applyFix(finding) {
+    const { known, words } = this.#app;
+    if (!known || !finding.fix) return;
+    const name = `mend “${words.findingTitle(finding.code)}”`;
+    await this.#make("apply", finding.fix, name, { subject: "fix", words: "The fix was not applied", goTo: finding.where });
+  }
+
+  /**
+   * @param {EditRequest} request
+   * @param {string} [goTo] the place to show then
+   */
+  async edit(request, goTo) {
+    await this.#make("edit", request, undefined, { subject: "edit", words: "Nothing was changed", goTo });
+  }
+
+  /**
+   * For the tests: how many edits the engine is making.
+   * @param {number} more
+   */
+  count(more) {
+    this.#under += more;
+    this.#app.root.dataset.editing = String(this.#under);
+  }
+
+  /**
+   * @param {"apply" | "edit"} call
+   * @param {unknown} request
+   * @param {string | undefined} name of the step
+   * @param {{ subject: string, words: string, goTo: string | undefined }} how
+   */
+  async #make(call, request, name, { subject, words, goTo }) {
+    const { link, store } = this.#app;
+    const { design } = store;
+    this.count(1);
+    try {
+      const edited = JSON.parse(await link.ask(call, JSON.stringify(design), JSON.stringify(request)));
+      // A key typed while the edit was under way wins: the edit was of the design before it.
+      if (store.design !== design) return;
+      store.adopt(edited, name);
+      this.#app.say(subject, undefined);
+      if (goTo !== undefined) this.#app.show(goTo);
+    } catch (error) {
+      this.#app.say(subject, { kind: "trouble", text: `${words}: ${wordsOf(error)}` });
+    } finally {
+      this.count(-1);
+    }
+  }
+}

@@ -1,0 +1,61 @@
+// Sharing: a link that holds the whole design, and its picture for a phone's camera.
+
+import { codeIn } from "./code.js";
+import { CUT_BY_SOME, linkTo, MOST_LINK } from "./fragment.js";
+
+/** @import { App } from "../app.js" */
+/** @import { Code } from "./code.js" */
+
+export class Sharing {
+  /** @type {App} */
+  #app;
+  /** The link to the design as it was when it was asked for. */
+  link = "";
+  /** Its picture; none where it is too long for one. @type {Code | undefined} */
+  code;
+  /** What there is to say of it. */
+  words = "";
+  /** What became of the last try to copy it. */
+  copied = "";
+
+  /** @param {App} app */
+  constructor(app) {
+    this.#app = app;
+  }
+
+  /** Makes the link to the design as it is now. */
+  async make() {
+    [this.link, this.code, this.words, this.copied] = ["", undefined, "", ""];
+    this.#app.redraw();
+    try {
+      const link = await linkTo(await this.#app.link.ask("normalise", this.#app.text), location.href);
+      this.words = wordsAbout(link.length);
+      if (link.length <= MOST_LINK) {
+        this.link = link;
+        this.code = codeIn(await this.#app.link.ask("codeOf", link));
+      }
+    } catch (error) {
+      this.words = `No link was made: ${error instanceof Error ? error.message : error}`;
+    }
+    this.#app.redraw();
+  }
+
+  async copy() {
+    try {
+      await navigator.clipboard.writeText(this.link);
+      this.copied = "Copied.";
+    } catch {
+      const field = document.getElementById("share-link");
+      if (field instanceof HTMLTextAreaElement) field.select();
+      this.copied = "The browser does not let the page copy: the link is marked, copy it yourself.";
+    }
+    this.#app.redraw();
+  }
+}
+
+/** @param {number} length */
+function wordsAbout(length) {
+  const count = `It has ${length.toLocaleString("en-GB")} characters.`;
+  if (length > MOST_LINK) return `This design is too large for a link (${length.toLocaleString("en-GB")} characters, ${MOST_LINK.toLocaleString("en-GB")} at most). Save it as a file and send that.`;
+  return length > CUT_BY_SOME ? `${count} Some programs cut links of this length; if it does not arrive whole, send the design as a file.` : count;
+}
