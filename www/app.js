@@ -2,12 +2,14 @@
 
 import { render } from "./vendor/lit-html.js";
 import { Comparing } from "./compare/comparing.js";
+import { Lengths } from "./design/lengths.js";
 import { keysOf, valueAt } from "./design/pointer.js";
 import { renamed } from "./design/rename.js";
 import { stepName } from "./design/step-name.js";
 import { Store } from "./design/store.js";
 import { Edits } from "./edits.js";
 import { Cards } from "./form/cards.js";
+import { Sums } from "./form/sums.js";
 import { placed } from "./form/sheet.js";
 import { focusPlace, keepingFocus } from "./focus.js";
 import { Keeping } from "./keep/keeping.js";
@@ -53,6 +55,8 @@ export class App {
   hint = "";
   spoken = "";
   cards = new Cards();
+  lengths = new Lengths();
+  sums = new Sums();
   #answered = 0;
   #settled = 0;
   #waitingLong = false;
@@ -301,10 +305,10 @@ export class App {
 
   /** @returns {Sheet} */
   #sheet() {
-    const { store, words, presets, report, fresh, cards, selected, papers } = this;
+    const { store, words, presets, report, fresh, cards, selected, papers, lengths, sums } = this;
     const { design } = store;
     return {
-      design, words, presets, report, fresh, cards, selected, papers,
+      design, words, presets, report, fresh, cards, selected, papers, lengths, sums,
       ...placed(design, this.problems, this.problems.length > 0 ? [] : this.findings),
       act: {
         set: (pointer, value) => store.set(pointer, value),

@@ -2,7 +2,6 @@
 
 import { html } from "../vendor/lit-html.js";
 import { live } from "../vendor/directives/live.js";
-import { showTyped } from "../design/typed.js";
 import { directionGroup } from "./direction.js";
 import { numberField, row } from "./field.js";
 import { notesAt } from "./notes.js";
@@ -26,7 +25,7 @@ export function coilFields(sheet, coil, place) {
     ${directionGroup(sheet, `${place}/axis`)}
     ${row(sheet, [
       number("radius"),
-      numberField(sheet, `${place}/end_radius`, { optional: true, stands: showTyped(coil.radius) }),
+      numberField(sheet, `${place}/end_radius`, { optional: true, stands: sheet.lengths.shown(coil.radius) }),
       number("pitch"),
       number("turns"),
     ], "four")}

@@ -4,7 +4,7 @@ import { html, nothing } from "../vendor/lit-html.js";
 import { live } from "../vendor/directives/live.js";
 import { valueAt, withValue } from "../design/pointer.js";
 import { worth } from "../design/suggest.js";
-import { numberIn, showTyped, tidy } from "../design/typed.js";
+import { numberIn, tidy } from "../design/typed.js";
 import { numberField } from "./field.js";
 import { isBad, notesAt } from "./notes.js";
 import { idOf } from "./sheet.js";
@@ -68,7 +68,7 @@ function coordinate(sheet, value, axis, label, place) {
       ${sheet.design.ports.map(({ name }) => html`<option value=${name} ?selected=${tied && value.of === name}>${name}</option>`)}
       ${known ? nothing : html`<option value=${tied ? value.of : ""} selected>${tied ? value.of : ""} (not there)</option>`}
     </select>
-    ${stands === undefined ? nothing : html`<output class="stands">= ${showTyped(stands) || "?"}</output>`}
+    ${stands === undefined ? nothing : html`<output class="stands">= ${sheet.lengths.shown(stands) || "?"}</output>`}
   </div>`;
 }
 

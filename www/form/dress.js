@@ -3,7 +3,6 @@
 import { html, nothing } from "../vendor/lit-html.js";
 import { live } from "../vendor/directives/live.js";
 import { newDress } from "../design/fresh.js";
-import { showTyped } from "../design/typed.js";
 import { numberField, row } from "./field.js";
 import { notesAt } from "./notes.js";
 import { idOf } from "./sheet.js";
@@ -29,13 +28,13 @@ export function dressPart(sheet, run, pointer) {
   };
   /** @type {(key: string, stands?: string) => import("./field.js").Field} */
   const number = (key, stands) => numberField(sheet, `${place}/${key}`, stands === undefined ? {} : { optional: true, stands });
-  const plain = showTyped(run.tube.outer_diameter);
+  const plain = sheet.lengths.shown(run.tube.outer_diameter);
   return html`<fieldset class="choice" id=${idOf(place)}>
     <legend class="unseen">${label}</legend>
     <label title=${hint}><input type="checkbox" .checked=${live(worn !== null)} @change=${take}>
       ${label}</label>
     ${worn
-      ? html`${row(sheet, [number("diameter", plain), number("end_diameter", showTyped(worn.diameter ?? plain)), number("blend")], "three")}
+      ? html`${row(sheet, [number("diameter", plain), number("end_diameter", sheet.lengths.shown(worn.diameter ?? plain)), number("blend")], "three")}
         ${row(sheet, [number("lobes"), number("depth"), number("twist_deg_per_mm")], "three")}`
       : nothing}
     ${notesAt(sheet, place)}

@@ -4,7 +4,7 @@ import { html, nothing, noChange } from "../vendor/lit-html.js";
 import { Directive, directive } from "../vendor/directive.js";
 import { live } from "../vendor/directives/live.js";
 import { valueAt } from "../design/pointer.js";
-import { alreadySays, readTyped, showTyped, tidy } from "../design/typed.js";
+import { alreadySays, isSum, readTyped, showTyped, tidy } from "../design/typed.js";
 import { rangeWords } from "../words/vocabulary.js";
 import { isBad, isOnlyBlank, notesAt } from "./notes.js";
 import { idOf } from "./sheet.js";
@@ -44,25 +44,31 @@ export function row(sheet, fields, kind = "") {
 export function numberField(sheet, pointer, how = {}) {
   const quantity = sheet.words.quantity(how.key ?? pointer);
   const value = valueAt(sheet.design, pointer);
+  const unit = quantity.unit === "mm" ? sheet.lengths.size : undefined;
+  const shown = (/** @type {unknown} */ one) => (unit === undefined ? showTyped(one) : sheet.lengths.shown(one));
   /** @param {Event} event */
   const take = (event) => {
     const text = /** @type {HTMLInputElement} */ (event.target).value;
     const empty = (how.optional || how.unknown) && text.trim() === "";
-    sheet.act.set(pointer, empty ? (how.unknown ? null : undefined) : readTyped(text));
+    const read = readTyped(text, unit);
+    sheet.sums.typed(pointer, isSum(text, unit) ? `= ${shown(read)}${unit === undefined ? "" : ` ${sheet.lengths.unit}`}` : "");
+    sheet.act.set(pointer, empty ? (how.unknown ? null : undefined) : read);
   };
   /** @param {KeyboardEvent} event */
   const nudge = (event) => {
     const input = /** @type {HTMLInputElement} */ (event.target);
-    const next = nudged(event, readTyped(input.value), quantity);
+    const step = quantity.step && unit !== undefined ? sheet.lengths.step(quantity.step) : quantity.step;
+    const next = nudged(event, readTyped(input.value, unit), { ...quantity, step });
     if (next === undefined) return;
     event.preventDefault();
     sheet.act.set(pointer, next);
-    input.value = showTyped(next);
+    input.value = shown(next);
   };
   return framed(sheet, pointer, quantity, how, (marks) => html`<input
     id=${marks.id} type="text" inputmode="decimal" autocomplete="off" spellcheck="false" class="number"
     placeholder=${how.stands ?? (how.unknown ? "not known" : nothing)} aria-describedby=${marks.describedBy} aria-invalid=${marks.invalid}
-    .value=${typed(value)} @input=${take} @change=${sheet.act.redraw} @keydown=${nudge}>`);
+    .value=${typed(value, shown, unit)} @input=${take} @change=${sheet.act.redraw} @blur=${() => sheet.sums.left(pointer)} @keydown=${nudge}>
+    ${sheet.sums.at(pointer) ? html`<output class="stands">${sheet.sums.at(pointer)}</output>` : nothing}`);
 }
 
 /**
@@ -153,16 +159,18 @@ export function pointGroup(sheet, pointer, { notes } = { notes: true }) {
   const quantity = sheet.words.quantity(`${pointer}/*`);
   const axes = ["x", "y", "z"].map((axis, index) => numberField(sheet, `${pointer}/${index}`, { label: axis, unit: false }));
   return html`<fieldset class="point" id=${idOf(pointer)}>
-    <legend>${quantity.label}${unitMark(quantity)}</legend>
+    <legend>${quantity.label}${unitMark(sheet, quantity)}</legend>
     ${notes ? html`${row(sheet, axes, "three")} ${notesAt(sheet, pointer)}` : html`<div class="row three">${axes.map((axis) => axis.body)}</div>`}
   </fieldset>`;
 }
 
 /**
  * The unit beside a label.
+ * @param {Sheet} sheet
  * @param {Quantity} quantity
  */
-export function unitMark(quantity) {
+export function unitMark(sheet, quantity) {
+  if (quantity.unit === "mm") return html` <span class="unit">${sheet.lengths.unit}</span>`;
   return quantity.unit ? html` <span class="unit">${quantity.unit}</span>` : nothing;
 }
 
@@ -184,7 +192,7 @@ function framed(sheet, pointer, quantity, how, control) {
     at: pointer,
     body: html`<div class="field">
       <label for=${id}>${how.spoken ? html`<span class="unseen">${how.spoken} </span>` : nothing}${how.label ??
-      quantity.label}${how.unit === false ? nothing : unitMark(quantity)}</label>
+      quantity.label}${how.unit === false ? nothing : unitMark(sheet, quantity)}</label>
       ${control({ id, describedBy: noted ? `${id}-notes ${id}-hint` : `${id}-hint`, invalid: isBad(sheet, pointer) ? "true" : "false" })}
       ${isOnlyBlank(sheet, pointer) ? html`<span class="needed" id="${id}-notes">To fill in</span>` : nothing}
       <span class="unseen" id="${id}-hint">${hint}</span>
@@ -215,20 +223,24 @@ function nudged(event, value, quantity) {
 
 /** Sets a field's text unless the person in it has already typed the same value their own way. */
 class TypedValue extends Directive {
-  /** @param {unknown} value */
-  render(value) {
-    return showTyped(value);
+  /**
+   * @param {unknown} value
+   * @param {(value: unknown) => string} shown
+   * @param {number | undefined} _unit
+   */
+  render(value, shown, _unit) {
+    return shown(value);
   }
 
   /**
    * @override
    * @param {import("../vendor/directive.js").PropertyPart} part
-   * @param {[unknown]} values
+   * @param {[unknown, (value: unknown) => string, number | undefined]} values
    */
-  update(part, [value]) {
+  update(part, [value, shown, unit]) {
     const input = /** @type {HTMLInputElement} */ (part.element);
-    const text = showTyped(value);
-    const theirs = input.ownerDocument.activeElement === input && alreadySays(input.value, value);
+    const text = shown(value);
+    const theirs = input.ownerDocument.activeElement === input && alreadySays(input.value, value, unit);
     if (!theirs && input.value !== text) input.value = text;
     return noChange;
   }

@@ -5,7 +5,6 @@ import { live } from "../vendor/directives/live.js";
 import { usual, newFitting } from "../design/fresh.js";
 import { added } from "../design/lists.js";
 import { valueAt } from "../design/pointer.js";
-import { showTyped } from "../design/typed.js";
 import { addChooser } from "./adder.js";
 import { cards } from "./card.js";
 import { numberField, row, textField } from "./field.js";
@@ -21,7 +20,7 @@ export function fittingsSection(sheet) {
     ${cards(sheet, "fittings", {
       one: "fitting",
       open: false,
-      short: (fitting) => `for ${showTyped(fitting.tube_diameter) || "?"} mm tube${fitting.elbow ? ", elbow" : ""}`,
+      short: (fitting) => `for ${sheet.lengths.shown(fitting.tube_diameter) || "?"} ${sheet.lengths.unit} tube${fitting.elbow ? ", elbow" : ""}`,
       body: (_, index, pointer) => fittingBody(sheet, index, pointer),
     })}
     ${addChooser("fittings", "Add a fitting", [

@@ -3,7 +3,6 @@
 import { html } from "../vendor/lit-html.js";
 import { newPort } from "../design/fresh.js";
 import { added } from "../design/lists.js";
-import { showTyped } from "../design/typed.js";
 import { addButton } from "./adder.js";
 import { cards } from "./card.js";
 import { directionGroup, sideOf } from "./direction.js";
@@ -20,7 +19,7 @@ export function portsSection(sheet) {
     ${cards(sheet, "ports", {
       one: "port",
       open: sheet.design.ports.length <= 12,
-      short: (port) => `${port.at.map((part) => showTyped(part) || "?").join(", ")}, faces ${sideOf(port.facing)?.label ?? "its own way"}`,
+      short: (port) => `${port.at.map((part) => sheet.lengths.shown(part) || "?").join(", ")}, faces ${sideOf(port.facing)?.label ?? "its own way"}`,
       body: (port, index, pointer) => portBody(sheet, port, index, pointer),
     })}
     ${addButton("ports", "Add a port", () => {

@@ -21,7 +21,7 @@ export function runEdits(sheet, run, index) {
   const position = sheet.words.quantity("/ports/*/at/*");
   const mirror = () => {
     const [across, at] = ["across", "at"].map((part) => /** @type {HTMLInputElement | HTMLSelectElement | null} */ (document.getElementById(`${id}-${part}`))?.value ?? "");
-    sheet.act.edit({ edit: "mirror", run: name, across, at: readTyped(at) }, next);
+    sheet.act.edit({ edit: "mirror", run: name, across, at: readTyped(at, sheet.lengths.size) }, next);
   };
   return html`<details class="more run-edits" id=${id}>
     <summary>Copy, turn round or mirror</summary>
@@ -35,7 +35,7 @@ export function runEdits(sheet, run, index) {
       <div class="row mirror">
         <div class="field"><label for="${id}-across">Across</label>
           <select id="${id}-across">${["x", "y", "z"].map((axis) => html`<option value=${axis}>${axis}</option>`)}</select></div>
-        <div class="field"><label for="${id}-at">${position.label}${unitMark(position)}</label>
+        <div class="field"><label for="${id}-at">${position.label}${unitMark(sheet, position)}</label>
           <input id="${id}-at" type="text" inputmode="decimal" autocomplete="off" spellcheck="false"></div>
         <button type="button" @click=${mirror}>Mirror<span class="unseen"> ${name}</span></button>
       </div>

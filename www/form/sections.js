@@ -1,6 +1,7 @@
 // The form from top to bottom, in the order that the work goes.
 
 import { html, nothing } from "../vendor/lit-html.js";
+import { live } from "../vendor/directives/live.js";
 import { longTextField, row, textField } from "./field.js";
 import { fitSection } from "./fit.js";
 import { fittingsSection } from "./fittings.js";
@@ -23,11 +24,28 @@ import { section } from "./section.js";
 export function form(sheet) {
   return html`
     ${section("about", "This design", nothing, html`${notesAt(sheet, "")}
-      ${row(sheet, [textField(sheet, "/name")])}
+      ${row(sheet, [textField(sheet, "/name")])} ${lengthUnit(sheet)}
       <details class="more"><summary>${sheet.words.quantity("/notes").label}${sheet.design.notes ? html`: <span class="source" dir="auto">${firstLine(sheet.design.notes)}</span>` : nothing}</summary>
         ${row(sheet, [longTextField(sheet, "/notes")])}</details>`)}
     ${fittingsSection(sheet)} ${portsSection(sheet)} ${runsSection(sheet)} ${keepOutsSection(sheet)}
     ${makingSection(sheet)} ${fitSection(sheet)} ${runningSection(sheet)} ${loopSection(sheet)} ${leakTestSection(sheet)}`;
+}
+
+/**
+ * What lengths are typed in.
+ * @param {Sheet} sheet
+ */
+function lengthUnit({ lengths, act }) {
+  const choose = (/** @type {"mm" | "in"} */ unit) => {
+    lengths.choose(unit);
+    act.redraw();
+  };
+  return html`<fieldset class="choice lengths" aria-describedby="lengths-about">
+    <legend>Lengths are typed in</legend>
+    ${/** @type {const} */ ([["mm", "millimetres"], ["in", "inches"]]).map(([unit, name]) => html`<label>
+      <input type="radio" name="lengths" .checked=${live(lengths.unit === unit)} @change=${() => choose(unit)}> ${name}</label>`)}
+    <p class="source" id="lengths-about">A field takes sums too, and a unit: 120/2 + 6.5, or 1 1/2 in.${lengths.unit === "in" ? " Results, drawings and files stay in millimetres, as print services expect." : ""}</p>
+  </fieldset>`;
 }
 
 /** @param {string} text */

@@ -19,6 +19,7 @@ import { upFrom, valueAt } from "../design/pointer.js";
 /** @typedef {{ stop: number, care: number, note: number, mend: number, blank: number }} Count */
 /**
  * @typedef {{ design: Design, words: Vocabulary, presets: Presets, report: Report | undefined, fresh: boolean,
+ *   lengths: import("../design/lengths.js").Lengths, sums: import("./sums.js").Sums,
  *   cards: import("./cards.js").Cards, selected: string | null, papers: import("../result/papers.js").Papers, act: Actions, notes: (pointer: string) => Notes,
  *   countUnder: (pointer: string) => Count }} Sheet
  *   `fresh`: whether the report is about the design as it is now, so that its fixes can be applied.

@@ -6,7 +6,6 @@ import { moved } from "../design/lists.js";
 import { withValue } from "../design/pointer.js";
 import { asKind, kindOf, KINDS, pointKey, pointOf } from "../design/stations.js";
 import { suggestedCoil } from "../design/suggest-coil.js";
-import { showTyped } from "../design/typed.js";
 import { sign } from "../words/marks.js";
 import { kindWords } from "../words/stations.js";
 import { coilFields } from "./coil.js";
@@ -44,20 +43,20 @@ export function stationItem(sheet, run, station, index, pointer) {
   };
   return html`<li class="station is-${kind}" id=${idOf(place)}>
     <fieldset>
-      <legend class="unseen">${title}${unitMark(quantity)}</legend>
+      <legend class="unseen">${title}${unitMark(sheet, quantity)}</legend>
       <div class="station-head">
         <span class="number" aria-hidden="true">${index + 1}</span>
         <label class="kind"><span class="unseen">What station ${index + 1} is</span>
           <select @change=${become} .value=${live(kind)}>
             ${KINDS.map((one) => html`<option value=${one} ?selected=${one === kind}>${kindWords(sheet.words, one)}</option>`)}
           </select></label>
-        <span class="unit" aria-hidden="true">${kind === "coil" ? quantity.label.toLowerCase() : nothing}${unitMark(quantity)}</span>
+        <span class="unit" aria-hidden="true">${kind === "coil" ? quantity.label.toLowerCase() : nothing}${unitMark(sheet, quantity)}</span>
         ${tools(sheet, run, `${title.toLowerCase()} of ${run.name}`, index, pointer)}
       </div>
       <div class="row ${kind === "corner" ? "corner" : "three"}" id=${idOf(point)}>
         ${coordinates(sheet, pointOf(station), point)}
         ${kind === "corner"
-          ? numberField(sheet, `${place}/bend_radius`, { optional: true, unit: false, stands: showTyped(run.bend_radius) }).body
+          ? numberField(sheet, `${place}/bend_radius`, { optional: true, unit: false, stands: sheet.lengths.shown(run.bend_radius) }).body
           : nothing}
       </div>
       ${coordinateNotes(sheet, point)} ${kind === "corner" ? notesAt(sheet, `${place}/bend_radius`) : nothing}

@@ -1,6 +1,6 @@
 // A list of sizes as a person types it: "12, 14, 16". Several things could mean a comma, so what could mean two is asked.
 
-import { readTyped } from "../design/typed.js";
+import { readNumber } from "../design/typed.js";
 
 /** @typedef {{ sizes: number[], error: string }} Sizes the sizes in the order typed, each once; `error` is empty where all can be read */
 
@@ -12,7 +12,7 @@ export function readSizes(text) {
   /** @type {Set<number>} */
   const sizes = new Set();
   for (const part of partsOf(text)) {
-    const value = readTyped(part);
+    const value = readNumber(part);
     if (typeof value !== "number") return { sizes: [], error: `“${part}” is not a size. Give numbers with commas between them, such as 12, 14.5, 16.` };
     if (value <= 0) return { sizes: [], error: `A size is above 0, and “${part}” is not.` };
     const comma = /^(\d+),(\d+)$/.exec(part);
@@ -31,9 +31,9 @@ export function readSizes(text) {
  */
 export function toggled(text, size) {
   const parts = partsOf(text);
-  const without = parts.filter((part) => readTyped(part) !== size);
+  const without = parts.filter((part) => readNumber(part) !== size);
   if (without.length < parts.length) return joined(without);
-  const after = parts.findIndex((part) => Number(readTyped(part)) > size);
+  const after = parts.findIndex((part) => (readNumber(part) ?? 0) > size);
   return joined(after < 0 ? [...parts, String(size)] : parts.toSpliced(after, 0, String(size)));
 }
 
