@@ -1,6 +1,7 @@
 // The app: holds the design and the engine's last answer, and turns every change into a new page.
 
 import { render } from "./vendor/lit-html.js";
+import { copied } from "./clipboard.js";
 import { Comparing } from "./compare/comparing.js";
 import { Lengths } from "./design/lengths.js";
 import { keysOf, valueAt } from "./design/pointer.js";
@@ -13,6 +14,7 @@ import { Sums } from "./form/sums.js";
 import { placed } from "./form/sheet.js";
 import { focusPlace, keepingFocus } from "./focus.js";
 import { Keeping } from "./keep/keeping.js";
+import { Measuring } from "./measure/measuring.js";
 import { Notices } from "./notices.js";
 import { Opening } from "./opening.js";
 import { page } from "./page.js";
@@ -27,7 +29,9 @@ import { Papers } from "./result/papers.js";
 import { standing } from "./result/findings.js";
 import { Sharing } from "./share/sharing.js";
 import { WhatIf } from "./what-if/what-if.js";
+import { Welcome } from "./welcome.js";
 import { wordsOf } from "./words/errors.js";
+import { troubleReport } from "./words/trouble.js";
 
 /** @import { Step } from "./design/store.js" */
 /** @import { EngineLink } from "./engine/link.js" */
@@ -88,6 +92,8 @@ export class App {
     this.plate = new Plate(this);
     this.asked = new Asked(this);
     this.sharing = new Sharing(this);
+    this.measuring = new Measuring(this.redraw);
+    this.welcome = new Welcome();
   }
 
   start() {
@@ -178,7 +184,21 @@ export class App {
     const next = again
       ? "It was started anew and your design is as you left it."
       : "Your design is kept as you left it; undo the last change, or change what it was about.";
-    this.say("engine", { kind: "trouble", text: `The engine stopped: ${reason}. ${next}` });
+    this.#trouble("engine", `The engine stopped: ${reason}. ${next}`, reason);
+  }
+
+  /**
+   * Says that something gave way, with a report to copy.
+   * @param {string} subject
+   * @param {string} text
+   * @param {string} what the report's word for it
+   */
+  #trouble(subject, text, what) {
+    const copy = async () => {
+      const done = await copied(troubleReport(what, this.store.design));
+      this.say("report", { kind: "word", text: done ? "The report is copied. It names the browser and what went wrong, and nothing of your design." : "The browser does not let the page copy." });
+    };
+    this.say(subject, { kind: "trouble", text, action: { label: "Copy a report", run: () => void copy() } });
   }
 
   themeChanged() {

@@ -10,6 +10,9 @@ import { Shelf } from "./keep/shelf.js";
 import { begun } from "./keep/begin.js";
 import { freshWord } from "./keep/slots.js";
 import { EngineLink } from "./engine/link.js";
+import { engineModule } from "./engine/home.js";
+import { showFailure } from "./failure.js";
+import { workOffline } from "./offline.js";
 import { startTheme } from "./preview/theme.js";
 import { wordsOf } from "./words/errors.js";
 import { readPresets } from "./words/presets.js";
@@ -18,13 +21,13 @@ import { Vocabulary } from "./words/vocabulary.js";
 /** @import { Design } from "./design/types.js" */
 /** @import { Presets } from "./words/presets.js" */
 
-start().catch(cannotStart);
+start().catch((error) => showFailure(wordsOf(error)));
 
 async function start() {
   /** @type {App | undefined} */
   let app;
   startTheme(() => app?.themeChanged());
-  const module = compiled(new URL("engine_bg.wasm", import.meta.url));
+  const module = engineModule();
   const link = new EngineLink(module, {
     onEdition: (answer) => app?.take(answer),
     onTrouble: (words, again) => app?.engineTrouble(words, again),
@@ -49,6 +52,7 @@ async function start() {
     if (fault) throw fault;
     return new View(canvas);
   });
+  workOffline(app);
 }
 
 /**
@@ -62,24 +66,4 @@ async function firstDesign(link, presets) {
   if (!demo) return undefined;
   const design = JSON.parse(await link.ask("normalise", JSON.stringify(demo.design)));
   return isDesignShaped(design) ? design : undefined;
-}
-
-/** @param {URL} url */
-async function compiled(url) {
-  const response = await fetch(url);
-  if (!response.ok) throw new Error(`the engine's file could not be read (${response.status})`);
-  // A server that does not know the file's type must not keep the page from starting.
-  const typed = response.headers.get("content-type")?.startsWith("application/wasm");
-  return typed ? WebAssembly.compileStreaming(response) : WebAssembly.compile(await response.arrayBuffer());
-}
-
-/** @param {unknown} error */
-function cannotStart(error) {
-  const page = document.getElementById("page");
-  if (!page) return;
-  const words = document.createElement("p");
-  words.className = "starting";
-  words.setAttribute("role", "alert");
-  words.textContent = `Tubewright could not start: ${wordsOf(error)}. Reload the page; if that does not help, a current browser with WebAssembly will. Your kept design is untouched.`;
-  page.replaceChildren(words);
 }

@@ -3,6 +3,7 @@
 import { html, nothing } from "./vendor/lit-html.js";
 import { comparePanel } from "./compare/panel.js";
 import { ACCEPTED } from "./design/open.js";
+import { MARK } from "./engine/home.js";
 import { form } from "./form/sections.js";
 import { section } from "./form/section.js";
 import { isBlank } from "./form/sheet.js";
@@ -14,11 +15,14 @@ import { files } from "./result/files.js";
 import { findingsList, standing } from "./result/findings.js";
 import { glance } from "./result/glance.js";
 import { loopPanel } from "./result/loop.js";
+import { measureDialog } from "./measure/dialog.js";
+import { measureSheet } from "./measure/sheet.js";
 import { originDialog } from "./result/origin.js";
 import { plotsPanel } from "./result/plots.js";
 import { whatIfPanel } from "./what-if/panel.js";
 import { designsDialog, openDesigns } from "./keep/dialog.js";
 import { openShare, shareDialog } from "./share/dialog.js";
+import { welcome } from "./welcome.js";
 import { mark } from "./words/marks.js";
 
 /** @import { App } from "./app.js" */
@@ -44,7 +48,7 @@ export function page(app, sheet) {
     <a class="skip" href="#result">Skip to the result</a>
     ${header(app)} ${app.notices.render()}
     <main class="bench" @focusin=${app.focused}>
-      <div class="form" id="form" tabindex="-1">${form(sheet)}</div>
+      <div class="form" id="form" tabindex="-1">${welcome(app)} ${form(sheet)}</div>
       <div class="side">
         ${previewPanel(app.preview.state())}
         <p class="standing">${sheet.design.runs.length > 0 || problems.length > 0 ? mark(worst) : nothing} <span>${stands}</span>
@@ -64,8 +68,8 @@ export function page(app, sheet) {
     <footer class="foot" data-idle=${app.hint === ""}><p aria-hidden="true">${app.hint || "A hint for the field that you are in stands here."}</p></footer>
     <p class="unseen" role="status" id="spoken">${app.spoken}</p>
     ${app.opening.dropping ? html`<p class="dropping">Drop the design here to open it</p>` : nothing}
-    ${originDialog(sheet)} ${designsDialog(app)} ${shareDialog(app)}
-    ${printedPages(app.papers)}`;
+    ${originDialog(sheet)} ${designsDialog(app)} ${shareDialog(app)} ${measureDialog(app.measuring)}
+    ${printedPages(app.papers)} ${app.measuring.printing ? measureSheet() : nothing}`;
 }
 
 /** @param {App} app */
@@ -73,7 +77,7 @@ function header(app) {
   const { store, opening, presets } = app;
   const theme = chosenTheme();
   return html`<header class="top">
-    <img src="mark.svg" alt="" width="28" height="28">
+    <img src=${MARK} alt="" width="28" height="28">
     <h1>Tubewright</h1>
     <div class="tools" role="group" aria-label="The design as a whole">
       <button type="button" popovertarget="start">Start from…</button>

@@ -30,10 +30,11 @@ export function bench({ args = [] } = {}) {
   /**
    * Opens the page in a profile of its own, runs `work`, and fails on anything that the page must never do.
    * `kept`: what the browser's storage holds beforehand. `quiet: false` where errors are what is tested. `size: null` takes the window's own.
+   * `workers: "allow"` lets the page keep its files, which takes a moment that only the tests of that need; `elsewhere`: the page is opened by the test itself.
    */
-  its.withPage = async (work, { size = [1440, 900], scheme = "light", kept = {}, quiet = true, prepare } = {}) => {
+  its.withPage = async (work, { size = [1440, 900], scheme = "light", kept = {}, quiet = true, workers = "block", elsewhere = false, prepare } = {}) => {
     const context = await its.browser.newContext({
-      viewport: size && { width: size[0], height: size[1] }, colorScheme: scheme, acceptDownloads: true,
+      viewport: size && { width: size[0], height: size[1] }, colorScheme: scheme, acceptDownloads: true, serviceWorkers: workers,
     });
     const page = await context.newPage();
     const faults = [];
@@ -43,7 +44,7 @@ export function bench({ args = [] } = {}) {
     page.on("pageerror", (error) => faults.push(`page: ${error.message}`));
     page.on("request", (request) => {
       const { origin, protocol } = new URL(request.url());
-      if (`${origin}/` !== its.url && protocol !== "blob:" && protocol !== "data:") faults.push(`request to ${request.url()}`);
+      if (!elsewhere && `${origin}/` !== its.url && protocol !== "blob:" && protocol !== "data:") faults.push(`request to ${request.url()}`);
     });
     page.on("response", (response) => {
       if (response.status() >= 400) faults.push(`${response.status()} ${response.url()}`);
@@ -57,7 +58,7 @@ export function bench({ args = [] } = {}) {
     }
     await prepare?.(page, context);
     try {
-      await page.goto(its.url);
+      if (!elsewhere) await page.goto(its.url);
       await work(page, context, faults);
       if (quiet) assert.deepEqual(faults, [], "the page logged errors or asked for something elsewhere");
     } finally {

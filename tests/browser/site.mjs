@@ -10,19 +10,19 @@ export const SITE = path.resolve(process.env.SITE ?? path.join(HERE, "../../targ
 
 const TYPES = {
   ".html": "text/html; charset=utf-8", ".js": "text/javascript; charset=utf-8", ".css": "text/css; charset=utf-8",
-  ".wasm": "application/wasm", ".svg": "image/svg+xml", ".json": "application/json",
+  ".wasm": "application/wasm", ".svg": "image/svg+xml", ".json": "application/json", ".webmanifest": "application/manifest+json",
 };
 const POLICY =
   "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; img-src 'self'; connect-src 'self'; " +
-  "worker-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+  "worker-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
-/** Serves the site on a free port of this machine; `close` ends it. */
-export async function serveSite() {
-  if (!fs.existsSync(path.join(SITE, "index.html"))) throw new Error(`${SITE} holds no page: run \`cargo xtask build\` first`);
+/** Serves the site, or another folder, on a free port of this machine; `close` ends it. */
+export async function serveSite(folder = SITE) {
+  if (!fs.existsSync(path.join(folder, "index.html"))) throw new Error(`${folder} holds no page: run \`cargo xtask build\` first`);
   const server = http.createServer((request, response) => {
     const asked = decodeURIComponent(new URL(request.url ?? "/", "http://site").pathname);
-    const file = path.join(SITE, asked.endsWith("/") ? `${asked}index.html` : asked);
-    if (!file.startsWith(SITE + path.sep) || !fs.existsSync(file)) {
+    const file = path.join(folder, asked.endsWith("/") ? `${asked}index.html` : asked);
+    if (!file.startsWith(folder + path.sep) || !fs.existsSync(file)) {
       response.writeHead(404).end();
       return;
     }

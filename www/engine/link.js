@@ -1,7 +1,7 @@
 // The page's end of the engine's thread: the latest design wins, stale answers are dropped, and a thread that has
 // crashed or hangs is replaced by a new one.
 
-import { workerUrl } from "./trusted.js";
+import { startThread } from "./home.js";
 
 /** @import { Answer, Call, Edition } from "./messages.js" */
 
@@ -58,7 +58,7 @@ export class EngineLink {
    * @returns {Promise<Ready>}
    */
   start() {
-    const worker = new Worker(workerUrl(), { type: "module" });
+    const worker = startThread();
     this.#worker = worker;
     let ready = false;
     return new Promise((resolve, reject) => {

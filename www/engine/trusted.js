@@ -2,9 +2,12 @@
 
 /** @typedef {{ createScriptURL(url: string): any, createHTML(text: string): any }} Policy */
 
-/** The address of the engine's thread; a page that insists on trusted addresses gets it from a policy that knows only this one. */
-export function workerUrl() {
-  return policy().createScriptURL("");
+/**
+ * The address of a script of the page's own, where a page insists on trusted ones: beside it, or made by itself.
+ * @param {string} url
+ */
+export function scriptAddress(url) {
+  return policy().createScriptURL(url);
 }
 
 /**
@@ -28,8 +31,7 @@ function doesMore(element) {
 
 /** @returns {Policy} */
 function policy() {
-  const url = new URL("./worker.js", import.meta.url).href;
-  const rules = { createScriptURL: () => url, createHTML: (/** @type {string} */ text) => text };
+  const rules = { createScriptURL: own, createHTML: (/** @type {string} */ text) => text };
   /** @type {{ createPolicy(name: string, rules: Policy): Policy } | undefined} */
   const policies = /** @type {any} */ (globalThis).trustedTypes;
   made ??= policies ? policies.createPolicy("tubewright", rules) : rules;
@@ -37,3 +39,9 @@ function policy() {
 }
 /** @type {Policy | undefined} */
 let made;
+
+/** @param {string} url */
+function own(url) {
+  if (new URL(url).origin !== location.origin) throw new TypeError(`${url} is no script of this page`);
+  return url;
+}

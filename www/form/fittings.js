@@ -5,6 +5,7 @@ import { live } from "../vendor/directives/live.js";
 import { usual, newFitting } from "../design/fresh.js";
 import { added } from "../design/lists.js";
 import { valueAt } from "../design/pointer.js";
+import { measureButton } from "../measure/dialog.js";
 import { addChooser } from "./adder.js";
 import { cards } from "./card.js";
 import { numberField, row, textField } from "./field.js";
@@ -33,7 +34,7 @@ export function fittingsSection(sheet) {
         return added(design, "fittings", fitting);
       });
     })}`;
-  return section("fittings", "Fittings", "What is screwed into the ports. Measure your own: those shipped here are common sizes.", body);
+  return section("fittings", "Fittings", html`What is screwed into the ports. Measure your own: those shipped here are common sizes. ${measureButton()}`, body);
 }
 
 /**

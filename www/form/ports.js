@@ -3,6 +3,7 @@
 import { html } from "../vendor/lit-html.js";
 import { newPort } from "../design/fresh.js";
 import { added } from "../design/lists.js";
+import { measureButton } from "../measure/dialog.js";
 import { addButton } from "./adder.js";
 import { cards } from "./card.js";
 import { directionGroup, sideOf } from "./direction.js";
@@ -28,7 +29,7 @@ export function portsSection(sheet) {
         return added(design, "ports", newPort(design, sheet.words));
       });
     })}`;
-  return section("ports", "Ports", "The threaded holes that the tubes join, measured from one datum of your choice, z up.", body);
+  return section("ports", "Ports", html`The threaded holes that the tubes join, measured from one datum of your choice, z up. ${measureButton()}`, body);
 }
 
 /**

@@ -26,5 +26,5 @@ export function shareDialog({ sharing }) {
       <div class="adder"><button type="button" class="main" @click=${() => sharing.copy()}>Copy the link</button></div>` : nothing}
     <p class="source" role="status">${[copied, words].filter(Boolean).join(" ") || "Making the link…"}</p>
     ${code ? html`<p>For the phone at the bench, point its camera here:</p>${codePicture(code)}`
-      : link ? html`<p class="source">The design is too large for a QR code that a camera could read; send the link instead.</p>` : nothing}`);
+      : link && !link.startsWith("#") ? html`<p class="source">The design is too large for a QR code that a camera could read; send the link instead.</p>` : nothing}`);
 }

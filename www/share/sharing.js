@@ -1,5 +1,6 @@
 // Sharing: a link that holds the whole design, and its picture for a phone's camera.
 
+import { copied } from "../clipboard.js";
 import { codeIn } from "./code.js";
 import { CUT_BY_SOME, linkTo, MOST_LINK } from "./fragment.js";
 
@@ -28,11 +29,13 @@ export class Sharing {
     [this.link, this.code, this.words, this.copied] = ["", undefined, "", ""];
     this.#app.redraw();
     try {
-      const link = await linkTo(await this.#app.link.ask("normalise", this.#app.text), location.href);
-      this.words = wordsAbout(link.length);
+      // An address on a disk would lead nowhere else, and tell the names of folders.
+      const page = location.protocol === "file:" ? "" : location.href;
+      const link = await linkTo(await this.#app.link.ask("normalise", this.#app.text), page);
+      this.words = `${page === "" ? "This page was opened from a disk: put this behind your friend's address of Tubewright. " : ""}${wordsAbout(link.length)}`;
       if (link.length <= MOST_LINK) {
         this.link = link;
-        this.code = codeIn(await this.#app.link.ask("codeOf", link));
+        if (page !== "") this.code = codeIn(await this.#app.link.ask("codeOf", link));
       }
     } catch (error) {
       this.words = `No link was made: ${error instanceof Error ? error.message : error}`;
@@ -41,14 +44,10 @@ export class Sharing {
   }
 
   async copy() {
-    try {
-      await navigator.clipboard.writeText(this.link);
-      this.copied = "Copied.";
-    } catch {
-      const field = document.getElementById("share-link");
-      if (field instanceof HTMLTextAreaElement) field.select();
-      this.copied = "The browser does not let the page copy: the link is marked, copy it yourself.";
-    }
+    const done = await copied(this.link);
+    const field = document.getElementById("share-link");
+    if (!done && field instanceof HTMLTextAreaElement) field.select();
+    this.copied = done ? "Copied." : "The browser does not let the page copy: the link is marked, copy it yourself.";
     this.#app.redraw();
   }
 }

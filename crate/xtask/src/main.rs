@@ -9,6 +9,7 @@ mod parts;
 mod place;
 mod program;
 mod serve;
+mod single_file;
 mod site;
 mod step;
 mod test;

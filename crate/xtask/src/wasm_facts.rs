@@ -4,7 +4,7 @@
 //! clock, to chance or to storage, and an import of such a thing fails here before anyone has to find it.
 
 use crate::step::remark;
-use crate::{place, tree};
+use crate::{place, single_file, tree};
 use anyhow::{Context, Result, bail};
 use flate2::{Compression, write::GzEncoder};
 use std::fs;
@@ -15,6 +15,8 @@ use wasmparser::{Parser, Payload, Validator, WasmFeatures};
 const MOST_ENGINE: usize = 1_000_000;
 /// Any other file of the site, bytes as it lies.
 const MOST_OTHER: u64 = 200_000;
+/// The page in one file, bytes as it lies.
+const MOST_SINGLE: u64 = 2_500_000;
 /// The glue that wasm-bindgen writes; the module may import from nowhere else.
 const GLUE: &str = "./engine_bg.js";
 /// Words that no import's name may hold.
@@ -100,8 +102,13 @@ fn file_faults() -> Result<Vec<String>> {
     let mut faults = Vec::new();
     for file in tree::files(&site, &|_| true)? {
         let size = fs::metadata(site.join(&file))?.len();
-        if size > MOST_OTHER && file.to_string_lossy() != "engine_bg.wasm" {
-            faults.push(format!("{} has {size} bytes, more than {MOST_OTHER}", file.display()));
+        let most = match &*file.to_string_lossy() {
+            "engine_bg.wasm" => continue,
+            single_file::NAME => MOST_SINGLE,
+            _ => MOST_OTHER,
+        };
+        if size > most {
+            faults.push(format!("{} has {size} bytes, more than {most}", file.display()));
         }
     }
     Ok(faults)

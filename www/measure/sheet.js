@@ -1,0 +1,35 @@
+// The measuring sheet for the printer: one port and one fitting worked, and lines for the builder's own. The example is
+// invented.
+
+import { html } from "../vendor/lit-html.js";
+import { LESSONS } from "./pictures.js";
+
+const PORT = ["Port", "Wall to near edge", "Wall to far edge", "x", "y", "z", "Faces", "Fitting", "Measured to"];
+const FITTING = ["Fitting", "For tube", "Height", "Socket", "Collar", "Ring section", "Gland", "Gland width"];
+const WORKED_PORT = ["pump out", "31.2", "49.0", "(31.2 + 49.0) / 2 = 40.1", "22.5", "61.0", "+z", "straight 12", "± 0.5"];
+const WORKED_FITTING = ["straight 12", "12", "18.0", "10.0", "19.0", "2.0", "15.2", "2.7"];
+const [PORTS, FITTINGS] = [10, 3];
+
+/** The sheet, which the style sheet shows on paper alone. */
+export function measureSheet() {
+  return html`<div class="print-pages" aria-hidden="true"><div class="print-page a4-portrait measuring">
+    <h2>Measuring sheet</h2>
+    <p>All in millimetres, from one datum: ______________________________ (the corner you count from). x to the right, y away from you, z up. Mains off, unplugged, drained.</p>
+    <div class="pictures">${LESSONS.map(({ title, picture }) => html`<figure>${picture}<figcaption>${title}</figcaption></figure>`)}</div>
+    ${table("Ports", PORT, WORKED_PORT, PORTS)} ${table("Fittings", FITTING, WORKED_FITTING, FITTINGS)}
+    <p>The lines in slanted type are worked examples. Near and far edge: to both sides of the hole, along x; do the same for y and z. Measure everything twice.</p>
+  </div></div>`;
+}
+
+/**
+ * @param {string} title
+ * @param {string[]} head
+ * @param {string[]} worked
+ * @param {number} blank
+ */
+function table(title, head, worked, blank) {
+  return html`<table><caption>${title}</caption>
+    <thead><tr>${head.map((name) => html`<th>${name}</th>`)}</tr></thead>
+    <tbody><tr class="worked">${worked.map((value) => html`<td>${value}</td>`)}</tr>
+      ${Array.from({ length: blank }, () => html`<tr>${head.map(() => html`<td></td>`)}</tr>`)}</tbody></table>`;
+}
