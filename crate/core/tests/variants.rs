@@ -144,7 +144,7 @@ fn requests_that_cannot_be_met() {
     let text = elbow().to_string();
     for (request, path, words) in [
         (json!([]), "", "JSON object"),
-        (json!({"bore": [1]}), "", "not known"),
+        (json!({"bore": [1]}), "/bore", "not known"),
         (json!({"bores": 8}), "/bores", "numbers in mm"),
         (json!({"bores": [8, "9"]}), "/bores/1", "numbers in mm"),
         (json!({"materials": ["unobtainium"]}), "/materials/0", "“tough resin”"),

@@ -25,9 +25,7 @@ impl Request {
     pub fn read(text: &str, design: &Design) -> Result<Self, Refusal> {
         const EXAMPLE: &str = "{ \"outer_diameters\": [12, 14], \"bores\": [8, 10], \"materials\": [\"PETG\"] }";
         let keys = request::object(text, EXAMPLE)?;
-        // Told of the request as a whole, as callers rely on.
-        request::knows(&keys, &["outer_diameters", "bores", "materials", "run"], "it")
-            .map_err(|refusal| Refusal::at("", refusal.message))?;
+        request::knows(&keys, &["outer_diameters", "bores", "materials", "run"], "it")?;
         let request = Self {
             runs: runs(&keys, design)?,
             outer_diameters: sizes(&keys, "outer_diameters")?,
