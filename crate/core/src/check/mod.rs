@@ -1,5 +1,6 @@
 //! The questions a builder asks of a design: one file a question, each a pure function to findings.
 
+mod asking;
 mod assembly;
 mod bend_radius;
 mod bleed;
@@ -33,6 +34,7 @@ mod tube_diameter;
 mod wall;
 pub mod words;
 
+pub use asking::{Check, HangsOn};
 pub use finding::*;
 pub use patch::patched;
 pub use print::of_stance;
@@ -40,37 +42,34 @@ pub use subject::{OneRun, Subject};
 
 use crate::distance::Budget;
 
-/// A check: a question answered. Those that look at pairs of things take each look off the budget.
-pub type Check = fn(Subject<'_>, &mut Budget) -> Vec<Finding>;
-
 /// All checks, in the order their findings are told.
 pub const CHECKS: &[Check] = &[
-    obstacles::findings,
-    bend_radius::findings,
-    curves::findings,
-    fitted::findings,
-    loops::findings,
-    tube_diameter::findings,
-    wall::findings,
-    chamfer::findings,
-    dress::findings,
-    meets::findings,
-    ports::findings,
-    misaligned::findings,
-    play::findings,
-    trim::findings,
-    far::findings,
-    assembly::findings,
-    heat::findings,
-    strength::findings,
-    tight::findings,
-    seal::findings,
-    choke::findings,
-    pumped::findings,
-    bleed::findings,
-    leak::findings,
-    print::findings,
-    fit::findings,
+    Check { ask: obstacles::findings, hangs_on: HangsOn::ALL },
+    Check { ask: bend_radius::findings, hangs_on: HangsOn::ALL },
+    Check { ask: curves::findings, hangs_on: HangsOn::ALL },
+    Check { ask: fitted::findings, hangs_on: HangsOn::ALL },
+    Check { ask: loops::findings, hangs_on: HangsOn::ALL },
+    Check { ask: tube_diameter::findings, hangs_on: HangsOn::ALL },
+    Check { ask: wall::findings, hangs_on: HangsOn::ALL },
+    Check { ask: chamfer::findings, hangs_on: HangsOn::ALL },
+    Check { ask: dress::findings, hangs_on: HangsOn::ALL },
+    Check { ask: meets::findings, hangs_on: HangsOn::SKIN },
+    Check { ask: ports::findings, hangs_on: HangsOn::ALL },
+    Check { ask: misaligned::findings, hangs_on: HangsOn::ALL },
+    Check { ask: play::findings, hangs_on: HangsOn::ALL },
+    Check { ask: trim::findings, hangs_on: HangsOn::ALL },
+    Check { ask: far::findings, hangs_on: HangsOn::ALL },
+    Check { ask: assembly::findings, hangs_on: HangsOn::SKIN },
+    Check { ask: heat::findings, hangs_on: HangsOn::MATERIAL },
+    Check { ask: strength::findings, hangs_on: HangsOn::ALL },
+    Check { ask: tight::findings, hangs_on: HangsOn::ALL },
+    Check { ask: seal::findings, hangs_on: HangsOn::ALL },
+    Check { ask: choke::findings, hangs_on: HangsOn::FLOW },
+    Check { ask: pumped::findings, hangs_on: HangsOn::FLOW },
+    Check { ask: bleed::findings, hangs_on: HangsOn::BORES },
+    Check { ask: leak::findings, hangs_on: HangsOn::ALL },
+    Check { ask: print::findings, hangs_on: HangsOn::ALL },
+    Check { ask: fit::findings, hangs_on: HangsOn::ALL },
 ];
 
 /// Findings of one kind about one run that are told: a run with more is wrong as a whole, and telling each corner of
@@ -78,7 +77,7 @@ pub const CHECKS: &[Check] = &[
 const MOST_OF_A_KIND: usize = 100;
 
 /// Looks at pairs of a design's parts, about 0.3 microseconds each. A four-run loop takes some hundreds.
-const LOOKS: u64 = 2_000_000;
+pub(crate) const LOOKS: u64 = 2_000_000;
 
 /// Every finding about a design; none stops at the first. A `fix` has been tried: with it the finding is gone and
 /// nothing new stops the design.
@@ -90,34 +89,5 @@ pub fn findings(subject: Subject<'_>) -> Vec<Finding> {
 
 /// Every finding, its ways to mend it not yet tried.
 fn untried(subject: Subject<'_>, budget: &mut Budget) -> Vec<Finding> {
-    CHECKS.iter().flat_map(|check| check(subject, budget)).collect()
-}
-
-/// Findings without ways to mend them, check by check: what differs between variants of a tube is asked of each anew.
-#[derive(Debug, Clone, PartialEq)]
-pub struct ByCheck(Vec<Vec<Finding>>);
-
-impl ByCheck {
-    /// Places in [`CHECKS`] of those that look for what the skin meets. They take longest, and nothing of the bore, the
-    /// material or the loop is their concern.
-    const OF_THE_SKIN: [usize; 2] = [9, 15];
-
-    /// Asks every check.
-    pub fn of(subject: Subject<'_>) -> Self {
-        let mut budget = Budget::of(LOOKS);
-        Self(CHECKS.iter().map(|check| check(subject, &mut budget)).collect())
-    }
-
-    /// Asks about a design whose ways and outer diameters are the same, and of which only the rest may differ.
-    pub fn with_the_same_skin(&self, subject: Subject<'_>) -> Self {
-        let mut budget = Budget::of(LOOKS);
-        let known = |index: usize| self.0.get(index).filter(|_| Self::OF_THE_SKIN.contains(&index)).cloned();
-        let asked = CHECKS.iter().enumerate();
-        Self(asked.map(|(index, check)| known(index).unwrap_or_else(|| check(subject, &mut budget))).collect())
-    }
-
-    /// Every finding, in order.
-    pub fn all(&self) -> impl Iterator<Item = &Finding> {
-        self.0.iter().flatten()
-    }
+    CHECKS.iter().flat_map(|check| (check.ask)(subject, budget)).collect()
 }

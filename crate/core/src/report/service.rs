@@ -6,7 +6,7 @@ use super::numbers::point;
 use crate::bleed::{Keeps, Trap, profile};
 use crate::centreline::Centreline;
 use crate::engine::Stages;
-use crate::flow::{Estimate, Regime};
+use crate::flow::{Course, Estimate, Regime};
 use crate::layout::Vec3;
 use crate::seal::Stack;
 use crate::service::{Flow, Heat, SealAtEnd, Strength, growth, sweep};
@@ -115,7 +115,7 @@ impl ServiceReport {
             let all = profile.iter().flat_map(|profile| &profile.traps);
             all.filter(|trap| trap.keeps == keeps).map(|trap| TrapReport::of(trap, stated.tube.bore)).collect()
         };
-        let material = &design.process.material;
+        let (material, course) = (&design.process.material, Course::of(line));
         Self {
             heat: HeatReport {
                 limit_c: Heat::of(material).map(|heat| heat.limit.limit),
@@ -123,10 +123,10 @@ impl ServiceReport {
             },
             strength: Strength::of(design, stated, line).map(StrengthReport::of),
             seals: ends.map(|end| end.map(|end| SealReport::of(&end))),
-            flow: Flow::of(design, stated, line)
+            flow: Flow::of(design, stated, &course)
                 .ok()
                 .flatten()
-                .map(|flow| FlowReport::of(&flow, design.working.flow_l_per_h, &sweep(design, stated, line))),
+                .map(|flow| FlowReport::of(&flow, design.working.flow_l_per_h, &sweep(design, stated, &course))),
             high_points: traps(Keeps::Air),
             low_points: traps(Keeps::Coolant),
         }

@@ -57,13 +57,22 @@ impl<'d> Circuit<'d> {
     /// # Errors
     /// [`OutOfRange`] for a temperature at which the coolant freezes or boils.
     pub fn of(design: &'d Design, lines: &[RunLine]) -> Result<Option<Self>, OutOfRange> {
+        let courses: Vec<Option<Course>> = lines.iter().map(|line| line.line.as_ref().map(Course::of)).collect();
+        Self::along(design, &courses)
+    }
+
+    /// The loop of a design whose runs' centrelines have those courses, none where there is no centreline.
+    ///
+    /// # Errors
+    /// As [`Circuit::of`].
+    pub fn along(design: &'d Design, courses: &[Option<Course>]) -> Result<Option<Self>, OutOfRange> {
         let Some(fluid) = coolant(&design.working)? else { return Ok(None) };
         let Ok(pump) = Pump::of_heads(&design.working.pump.heads(), fluid.density) else { return Ok(None) };
-        let drawn = design.runs.iter().zip(lines).enumerate();
+        let drawn = design.runs.iter().zip(courses).enumerate();
         let tubes = drawn
-            .filter_map(|(index, (run, line))| {
-                let (course, conditions) = (Course::of(line.line.as_ref()?), conditions(design, run, fluid, 1.0));
-                run_loss(&course, &conditions).is_ok().then_some((index, course, conditions))
+            .filter_map(|(index, (run, course))| {
+                let (course, conditions) = (course.as_ref()?, conditions(design, run, fluid, 1.0));
+                run_loss(course, &conditions).is_ok().then(|| (index, course.clone(), conditions))
             })
             .collect();
         Ok(Some(Self { fluid, pump, tubes, parts: &design.working.parts }))

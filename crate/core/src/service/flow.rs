@@ -1,6 +1,5 @@
 //! What a run costs the pump.
 
-use crate::centreline::Centreline;
 use crate::design::{Base, Design, Loop, Run};
 use crate::flow::{Conditions, Coolant, Course, Estimate, Fluid, Glycol, RunLoss, head_in_pascals, run_loss};
 use crate::out_of_range::OutOfRange;
@@ -19,13 +18,13 @@ pub struct Flow {
 }
 
 impl Flow {
-    /// A run's loss; none where the coolant's viscosity is not known.
+    /// The loss of a run whose centreline has that course; none where the coolant's viscosity is not known.
     ///
     /// # Errors
     /// [`OutOfRange`] for a temperature at which the coolant freezes or boils, and what no formula takes.
-    pub fn of(design: &Design, run: &Run, line: &Centreline) -> Result<Option<Self>, OutOfRange> {
+    pub fn of(design: &Design, run: &Run, course: &Course) -> Result<Option<Self>, OutOfRange> {
         let Some(fluid) = coolant(&design.working)? else { return Ok(None) };
-        let loss = run_loss(&Course::of(line), &conditions(design, run, fluid, design.working.flow_l_per_h))?;
+        let loss = run_loss(course, &conditions(design, run, fluid, design.working.flow_l_per_h))?;
         Ok(Some(Self { fluid, loss }))
     }
 }
@@ -44,12 +43,12 @@ pub fn usual_share(fluid: &Fluid) -> f64 {
 const SWEEP: [f64; 8] = [0.25, 0.5, 0.75, 1.0, 1.25, 1.5, 1.75, 2.0];
 
 /// A run's loss over a sweep of flows about the stated one: flow, L/h, and loss, Pa. Nothing where the coolant is not known.
-pub fn sweep(design: &Design, run: &Run, line: &Centreline) -> Vec<(f64, Estimate)> {
+pub fn sweep(design: &Design, run: &Run, course: &Course) -> Vec<(f64, Estimate)> {
     let Ok(Some(fluid)) = coolant(&design.working) else { return Vec::new() };
-    let (course, stated) = (Course::of(line), design.working.flow_l_per_h);
+    let stated = design.working.flow_l_per_h;
     let at = |share: &f64| {
         let flow = stated * share;
-        Some((flow, run_loss(&course, &conditions(design, run, fluid, flow)).ok()?.total))
+        Some((flow, run_loss(course, &conditions(design, run, fluid, flow)).ok()?.total))
     };
     SWEEP.iter().filter_map(at).collect()
 }

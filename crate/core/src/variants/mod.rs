@@ -1,17 +1,24 @@
 //! The same design in other sizes and materials, side by side: what each would be, hold, cost and be found wrong with.
 
+mod asked;
+mod flow;
 mod request;
 mod row;
+mod shared;
 mod variant;
 
 use serde::Serialize;
 
-use crate::check::{ByCheck, Subject};
+use crate::check::{HangsOn, Subject};
 use crate::design::{self, Design, Refusal};
 use crate::engine::Stages;
+use crate::flow::Course;
 use crate::report::fix::Source;
+use asked::Asked;
+use flow::Driven;
 use request::Request;
 use row::Row;
+use shared::Shared;
 use variant::Variant;
 
 /// Pieces of tube that may be gone through in all variants together; beyond it the request is refused. A loop of four
@@ -38,7 +45,7 @@ pub fn variants(text: &str, request: &str) -> Result<String, Refusal> {
         return Err(Refusal::at("", message));
     }
     let source = Source::of(text);
-    let mut tried = Tried { stages: &stages, runs: &request.runs, same_skin: None };
+    let mut tried = Tried::of(&stages, &request.runs);
     let rows = combinations.iter().map(|variant| {
         let patch = variant.patch(&stages.design, &request.runs, &source);
         tried.row(variant, patch)
@@ -52,40 +59,44 @@ struct Table {
     rows: Vec<Row>,
 }
 
-/// What variants share: the ways, which hang on neither sizes nor materials, and what is found about the last skin.
+/// What variants share: the ways, which hang on neither sizes nor materials, and what is known of those tried so far.
 struct Tried<'s, 't> {
     stages: &'s Stages<'t>,
     runs: &'s [usize],
-    same_skin: Option<(Option<f64>, ByCheck)>,
+    courses: Vec<Option<Course>>,
+    refusals: Shared<Result<(), Refusal>>,
+    asked: Asked,
+    driven: Shared<Driven>,
 }
 
-impl<'t> Tried<'_, 't> {
+impl<'s, 't> Tried<'s, 't> {
+    /// Nothing has been tried yet.
+    fn of(stages: &'s Stages<'t>, runs: &'s [usize]) -> Self {
+        Self {
+            stages,
+            runs,
+            courses: stages.lines.iter().map(|line| line.line.as_ref().map(Course::of)).collect(),
+            // Every material that ships can be typed.
+            refusals: Shared::on(HangsOn::SIZES),
+            asked: Asked::none(),
+            driven: Shared::on(HangsOn::FLOW),
+        }
+    }
+
     fn row(&mut self, variant: &Variant, patch: serde_json::Value) -> Row {
         let design = variant.made(&self.stages.design, self.runs);
-        match self.checked(design) {
-            Err(refusal) => Row::refused(variant, &refusal, patch),
-            Ok(stages) => {
-                let found = self.found(variant, &stages);
-                Row::of(&stages, self.runs, &found, patch)
-            }
+        if let Err(refusal) = self.refusals.of(variant.place, || typed(&design)) {
+            return Row::refused(variant, &refusal, patch);
         }
-    }
-
-    /// The variant, if it could have been typed.
-    fn checked(&self, design: Design) -> Result<Stages<'t>, Refusal> {
-        design::parse(&design::canonical(&design))?;
-        Ok(Stages { design, ..self.stages.clone() })
-    }
-
-    fn found(&mut self, variant: &Variant, stages: &Stages<'_>) -> ByCheck {
+        let driven = self.driven.of(variant.place, || Driven::of(&design, &self.courses));
+        let stages = Stages { design, ..self.stages.clone() };
         let subject = Subject { design: &stages.design, layout: &stages.layout, lines: &stages.lines };
-        match &self.same_skin {
-            Some((outer, known)) if *outer == variant.outer_diameter => known.with_the_same_skin(subject),
-            _ => {
-                let found = ByCheck::of(subject);
-                self.same_skin = Some((variant.outer_diameter, found.clone()));
-                found
-            }
-        }
+        let found = self.asked.of(variant.place, subject);
+        Row::of(&stages, self.runs, &found, &driven, patch)
     }
+}
+
+/// Whether a variant could have been typed.
+fn typed(design: &Design) -> Result<(), Refusal> {
+    design::parse(&design::canonical(design)).map(drop)
 }

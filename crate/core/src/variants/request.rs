@@ -2,6 +2,7 @@
 
 use serde_json::{Map, Value};
 
+use super::shared::Place;
 use super::variant::Variant;
 use crate::design::wording::{listed, quoted};
 use crate::design::{Design, Refusal};
@@ -42,14 +43,17 @@ impl Request {
 
     /// Every combination, outer diameters outermost, then bores, then materials.
     pub fn combinations(&self) -> Vec<Variant> {
-        fn choices<T: Clone>(all: &[T]) -> Vec<Option<T>> {
-            if all.is_empty() { vec![None] } else { all.iter().cloned().map(Some).collect() }
-        }
+        let choices = |length: usize| 0..length.max(1);
         let mut combinations = Vec::new();
-        for outer_diameter in choices(&self.outer_diameters) {
-            for bore in choices(&self.bores) {
-                for material in choices(&self.materials) {
-                    combinations.push(Variant { outer_diameter, bore, material });
+        for outer_diameter in choices(self.outer_diameters.len()) {
+            for bore in choices(self.bores.len()) {
+                for material in choices(self.materials.len()) {
+                    combinations.push(Variant {
+                        outer_diameter: self.outer_diameters.get(outer_diameter).copied(),
+                        bore: self.bores.get(bore).copied(),
+                        material: self.materials.get(material).cloned(),
+                        place: Place { outer_diameter, bore, material },
+                    });
                 }
             }
         }

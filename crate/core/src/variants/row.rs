@@ -3,11 +3,12 @@
 use serde::Serialize;
 use serde_json::Value;
 
+use super::flow::Driven;
 use super::variant::Variant;
-use crate::check::{ByCheck, Severity, words};
+use crate::check::{Finding, Severity, words};
 use crate::design::{Refusal, Run};
 use crate::engine::Stages;
-use crate::service::{Circuit, Flow, Heat, SealAtEnd, Strength, material_cost};
+use crate::service::{Heat, SealAtEnd, Strength, material_cost};
 
 /// Cubic millimetres in a cubic centimetre.
 const MM3_IN_CM3: f64 = 1e3;
@@ -81,16 +82,17 @@ impl Row {
         }
     }
 
-    /// A variant that is a design: `runs` are those that were changed, `found` is what is found about it.
-    pub fn of(stages: &Stages<'_>, runs: &[usize], found: &ByCheck, patch: Value) -> Self {
+    /// A variant that is a design: `runs` are those that were changed, `found` is what is found about it, `driven`
+    /// what it costs the pump.
+    pub fn of(stages: &Stages<'_>, runs: &[usize], found: &[Finding], driven: &Driven, patch: Value) -> Self {
         let design = &stages.design;
         let changed: Vec<&Run> = runs.iter().map(|run| &design.runs[*run]).collect();
         let same = |of: fn(&Run) -> f64| {
             let first = changed.first().map(|run| of(run))?;
             changed.iter().all(|run| of(run) == first).then_some(first)
         };
-        let stops = || found.all().filter(|finding| finding.severity == Severity::Stop);
-        let made = Made::of(stages);
+        let stops = || found.iter().filter(|finding| finding.severity == Severity::Stop);
+        let made = Made::of(stages, driven);
         let material = &design.process.material;
         let hottest = design.working.hottest_c();
         Self {
@@ -100,13 +102,13 @@ impl Row {
             feasible: stops().next().is_none(),
             why: stops().take(MOST_REASONS).map(words::message).collect(),
             wall_mm: changed.iter().map(|run| run.wall()).min_by(f64::total_cmp),
-            fits: Some(!found.all().any(|finding| finding.code == "tube_diameter")),
+            fits: Some(!found.iter().any(|finding| finding.code == "tube_diameter")),
             squeeze_percent: made.squeeze,
             utilisation: made.utilisation,
             allowed_kpa: made.allowed,
             heat_margin_k: Heat::of(material).map(|heat| heat.limit.limit - hottest),
             loss_kpa: made.loss,
-            operating_l_per_h: operating(stages),
+            operating_l_per_h: driven.operating,
             coolant_ml: made.all.then_some(made.bores / MM3_IN_CM3),
             material_cm3: made.all.then_some(made.material / MM3_IN_CM3),
             mass_g: made.all.then_some(made.material / MM3_IN_CM3 * material.density_g_per_cm3),
@@ -118,8 +120,8 @@ impl Row {
 }
 
 impl Counts {
-    fn of(found: &ByCheck) -> Self {
-        let count = |severity| found.all().filter(|finding| finding.severity == severity).count();
+    fn of(found: &[Finding]) -> Self {
+        let count = |severity| found.iter().filter(|finding| finding.severity == severity).count();
         Self { stop: count(Severity::Stop), care: count(Severity::Care), note: count(Severity::Note) }
     }
 }
@@ -137,7 +139,7 @@ struct Made {
 }
 
 impl Made {
-    fn of(stages: &Stages<'_>) -> Self {
+    fn of(stages: &Stages<'_>, driven: &Driven) -> Self {
         let design = &stages.design;
         let mut made = Self {
             all: !design.runs.is_empty(),
@@ -156,8 +158,7 @@ impl Made {
             let profile = stages.profile(index, line.length);
             made.material += profile.material_volume();
             made.bores += profile.bore_volume();
-            let loss = Flow::of(design, run, line).ok().flatten().map(|flow| flow.loss.total.nominal * 1e-3);
-            made.loss = made.loss.zip(loss).map(|(sum, loss)| sum + loss);
+            made.loss = made.loss.zip(driven.losses[index]).map(|(sum, loss)| sum + loss);
             if let Some(strength) = Strength::of(design, run, line) {
                 made.utilisation =
                     Some(made.utilisation.map_or(strength.utilisation, |most| most.max(strength.utilisation)));
@@ -181,9 +182,4 @@ impl Made {
             self.squeeze = Some([least.min(percent), most.max(percent)]);
         }
     }
-}
-
-fn operating(stages: &Stages<'_>) -> Option<f64> {
-    let circuit = Circuit::of(&stages.design, &stages.lines).ok().flatten()?;
-    circuit.met().ok().map(|point| point.flow)
 }

@@ -2,6 +2,7 @@
 
 use serde_json::Value;
 
+use super::shared::Place;
 use crate::check::PatchStep;
 use crate::design::Design;
 use crate::presets;
@@ -16,6 +17,8 @@ pub(super) struct Variant {
     pub bore: Option<f64>,
     /// Name of a shipped material.
     pub material: Option<String>,
+    /// Where they stand in what was asked for.
+    pub place: Place,
 }
 
 impl Variant {
