@@ -4,7 +4,7 @@
 //! might be is either excluded by how little a link can change over it, or tried ([`super::link_cells`]). Each try is
 //! solved to the last digits ([`super::link_equations`]); the shortest wins.
 //!
-//! With arcs of radius R, `h` aside and `w` ahead of the first pose (`tests/link_cases.rs` works each out):
+//! With arcs of radius R, `h` aside and `w` ahead of the first pose (`tests/shapes/link_cases.rs` works each out):
 //!
 //! | poses | shortest link |
 //! |---|---|
@@ -18,7 +18,7 @@
 //! | at one point, turned by `b` | `2 pi + b` in all, straight `2 R sin(b / 2)` |
 //! | one bend reaches | that bend, straight on its longer side |
 //! | square in space, its own mirror | two equal arcs; one equation for their angle |
-//! | all others | no closed form; `tests/link_search.rs` looks for a shorter one |
+//! | all others | no closed form; `tests/shapes/link_search.rs` looks for a shorter one |
 
 use super::corners::angle_between;
 use super::link_cells::search;

@@ -1,6 +1,6 @@
 //! Documents moved, mirrored and told from their other end, by what their keys mean.
 
-use super::point;
+use crate::answers::point;
 use nalgebra::Vector3;
 use serde_json::{Value, json};
 use tubewright_core::layout::{reference_perpendicular, rotate, unit};

@@ -1,0 +1,100 @@
+//! Findings about how a tube stands: what the report tells at once, and what is told with the stances.
+
+use crate::print_support::{design, judged, straight};
+use serde_json::{Value, json};
+use tubewright_core::engine::{apply, report, stances};
+
+fn found(text: &str, code: &str) -> Option<Value> {
+    let report: Value = serde_json::from_str(&report(text).unwrap()).unwrap();
+    report["findings"].as_array().unwrap().iter().find(|finding| finding["code"] == json!(code)).cloned()
+}
+
+fn told(text: &str) -> Vec<Value> {
+    let told: Value = serde_json::from_str(&stances(text, "r").unwrap()).unwrap();
+    told["findings"].as_array().unwrap().clone()
+}
+
+fn near(found: &Value, expected: f64, within: f64) {
+    assert!((found.as_f64().unwrap() - expected).abs() <= within, "{found}, not {expected}");
+}
+
+#[test]
+fn a_tube_longer_than_the_rooms_diagonal_is_told_with_the_report() {
+    // 190 by 115 by 210 between the margins: 305.6 from corner to corner.
+    let volume = [200.0, 125.0, 220.0];
+    let finding = found(&design(straight(310.0, 12.0, 8.0), volume), "print_size").unwrap();
+    assert_eq!((&finding["severity"], &finding["where"]), (&json!("care"), &json!("/runs/0")));
+    near(&finding["value"], 310.0, 1e-9);
+    near(&finding["limit"], libm::sqrt(190.0 * 190.0 + 115.0 * 115.0 + 210.0 * 210.0), 1e-9);
+    let message = finding["message"].as_str().unwrap();
+    assert!(message.contains("305.655 mm from corner to corner") && message.contains("more room"), "{message}");
+    // Just under the diagonal the report is silent, for it takes a search to tell; the stances say that it does not fit.
+    let text = design(straight(304.0, 12.0, 8.0), volume);
+    assert_eq!(found(&text, "print_size"), None);
+    let finding = &told(&text)[0];
+    assert_eq!(finding["code"], json!("print_size"));
+    let message = finding["message"].as_str().unwrap();
+    assert!(
+        message.contains("sticks out of the room of “p” by") && finding["value"].as_f64().unwrap() > 0.1,
+        "{message}"
+    );
+}
+
+#[test]
+fn a_tube_wider_than_the_room_is_told_what_would_fit() {
+    let finding = found(&design(straight(60.0, 30.0, 8.0), [25.0, 25.0, 200.0]), "print_size").unwrap();
+    near(&finding["value"], 30.0, 0.0);
+    near(&finding["limit"], 15.0 * libm::sqrt(2.0), 1e-9);
+    assert!(finding["message"].as_str().unwrap().contains("21.213 mm is the most"), "{finding}");
+    // Margins that leave nothing are no room at all, and no fault.
+    assert!(found(&design(straight(60.0, 30.0, 8.0), [8.0, 8.0, 8.0]), "print_size").is_some());
+}
+
+#[test]
+fn powder_in_a_long_bore_is_told_with_the_report() {
+    let long = judged(&design(straight(330.0, 12.0, 8.0), [1.0; 3]), "powder");
+    near(&found(&long, "print_powder").unwrap()["value"], 41.25, 1e-9);
+    assert_eq!(found(&judged(&design(straight(319.0, 12.0, 8.0), [1.0; 3]), "powder"), "print_powder"), None);
+    assert_eq!(found(&judged(&design(straight(330.0, 12.0, 8.0), [1.0; 3]), "resin"), "print_powder"), None);
+}
+
+#[test]
+fn a_stance_of_ones_own_that_is_worse_is_told_and_given_up_by_its_fix() {
+    let mut value: Value = serde_json::from_str(&design(
+        json!({"ports": [[0, 0, 0], [0, 0, 1], [60, 0, 0], [0, 0, 1]], "tube": {"outer_diameter": 12, "bore": 8},
+            "route": [{"corner": [0, 0, 80]}, {"corner": [60, 0, 80]}]}),
+        [300.0, 300.0, 300.0],
+    ))
+    .unwrap();
+    value["runs"][0]["stance"] = json!({"up": [0, 0, -1]});
+    let text = value.to_string();
+    let cup = told(&text).into_iter().find(|finding| finding["code"] == json!("print_cup")).unwrap();
+    near(&cup["value"], 80.0, 1e-9);
+    let message = cup["message"].as_str().unwrap();
+    assert!(message.contains("of resin in one cup") && message.contains("that is found has none"), "{message}");
+    let mended = apply(&text, &cup["fix"].to_string()).unwrap();
+    assert!(told(&mended).iter().all(|finding| finding["code"] != json!("print_cup")), "{mended}");
+    // A stance in which it does not fit, while there is one in which it does.
+    let long = design(straight(250.0, 12.0, 8.0), [200.0, 125.0, 300.0]);
+    let mut level: Value = serde_json::from_str(&long).unwrap();
+    level["runs"][0]["stance"] = json!({"up": [0, 0, 1]});
+    let size = told(&level.to_string()).remove(0);
+    assert!(size["message"].as_str().unwrap().contains("by 60 mm. The best stance that is found fits."), "{size}");
+    // Lying on its side the bore is flat, and what is level needs support where the rings seal.
+    value["runs"][0]["stance"] = json!({"up": [0, 1, 0]});
+    let codes: Vec<Value> = told(&value.to_string()).iter().map(|finding| finding["code"].clone()).collect();
+    assert_eq!(codes, [json!("print_bore"), json!("print_band")]);
+}
+
+/// A coil of many flat turns has some of its bore level in any stance.
+#[test]
+fn what_no_stance_avoids_is_told_as_such() {
+    let text = design(
+        json!({"ports": [[0, -60, 0], [0, 1, 0], [60, 120, 60], [0, -1, 0]], "bend_radius": 15, "tube": {"outer_diameter": 10, "bore": 6},
+            "route": [{"coil": {"centre": [30, 0, 0], "axis": [0, 0, 1], "radius": 30, "pitch": 15, "turns": 4, "hand": "right", "start_deg": 0}}]}),
+        [300.0, 300.0, 300.0],
+    );
+    let bore = told(&text).into_iter().find(|finding| finding["code"] == json!("print_bore")).unwrap();
+    assert!(bore["message"].as_str().unwrap().contains("flatter than 30° even as it stands best"), "{bore}");
+    assert_eq!(bore["fix"], Value::Null);
+}

@@ -1,0 +1,6 @@
+//! How a tube stands on the printer's plate.
+
+#[path = "../print_support/mod.rs"]
+mod print_support;
+mod search;
+mod stances;

@@ -1,0 +1,316 @@
+//! Each thing that a stance is judged by, against closed forms; what is told of stances, and files that stand.
+
+use crate::print_support::{design, judged, straight};
+use serde_json::{Value, json};
+use std::f64::consts::{FRAC_PI_2, FRAC_PI_4, PI};
+use tubewright_core::engine::{Stages, export_file, stances};
+use tubewright_core::layout::Vec3;
+use tubewright_core::print::{Frame, Standing, Subject};
+
+const ROOMY: [f64; 3] = [400.0, 400.0, 400.0];
+
+/// A run's stance with that direction up.
+fn standing(text: &str, up: [f64; 3]) -> Standing {
+    let stages = Stages::of(text).unwrap();
+    let subject = Subject::of(&stages, 0).unwrap();
+    subject.standing(Frame::of(&Vec3::from(up).normalize(), 0.0))
+}
+
+fn near(found: f64, expected: f64, within: f64) {
+    assert!((found - expected).abs() <= within, "{found}, not {expected}");
+}
+
+fn tilted(deg: f64) -> [f64; 3] {
+    // The direction from which a tube along x stands at that angle from level.
+    let (sin, cos) = libm::sincos(f64::to_radians(deg));
+    [sin, 0.0, cos]
+}
+
+/// Legs 80 high and 60 apart, from ports that face up; bends of 20.
+fn u() -> Value {
+    json!({"ports": [[0, 0, 0], [0, 0, 1], [60, 0, 0], [0, 0, 1]], "tube": {"outer_diameter": 12, "bore": 8},
+        "route": [{"corner": [0, 0, 80]}, {"corner": [60, 0, 80]}]})
+}
+
+#[test]
+fn a_u_with_its_ends_away_from_the_plate_is_a_cup_and_towards_it_a_pool() {
+    let text = design(u(), ROOMY);
+    // Two legs of 60, two quarter bends of 20, 20 between; at the top of each leg a bore's length of it is half full.
+    let full = FRAC_PI_4 * 64.0 * (140.0 + 20.0 * PI - 8.0);
+    let down = standing(&text, [0.0, 0.0, 1.0]);
+    assert!(down.cups.is_empty() && down.pools.len() == 1);
+    let up = standing(&text, [0.0, 0.0, -1.0]);
+    assert!(up.pools.is_empty() && up.cups.len() == 1);
+    for pocket in [down.pools[0], up.cups[0]] {
+        near(pocket.depth, 80.0, 1e-9);
+        near(pocket.volume, full, 1e-6 * full);
+        near(pocket.at.z, 80.0, 1e-9);
+    }
+    // On its side it is level, and holds nothing.
+    let side = standing(&text, [0.0, 1.0, 0.0]);
+    assert!(side.cups.is_empty() && side.pools.is_empty());
+}
+
+#[test]
+fn of_a_u_with_legs_of_two_heights_the_lower_one_is_the_sill() {
+    let mut run = u();
+    run["ports"][3] = json!([0, 0, 1]);
+    run["ports"][2] = json!([60, 0, 30]);
+    let up = standing(&design(run, ROOMY), [0.0, 0.0, -1.0]);
+    near(up.cups[0].depth, 50.0, 1e-9);
+}
+
+#[test]
+fn a_coil_holds_nothing_upright_and_a_pocket_a_turn_on_its_side() {
+    let turns = 4.0;
+    let run = json!({"ports": [[0, -60, 0], [0, 1, 0], [60, 120, 60], [0, -1, 0]], "bend_radius": 15,
+        "tube": {"outer_diameter": 8, "bore": 5},
+        "route": [{"coil": {"centre": [30, 0, 0], "axis": [0, 0, 1], "radius": 30, "pitch": 15, "turns": turns, "hand": "right", "start_deg": 0}}]});
+    let text = design(run, ROOMY);
+    let upright = standing(&text, [0.0, 0.0, 1.0]);
+    assert!(upright.cups.is_empty() && upright.pools.is_empty(), "{:?}", upright.cups);
+    let lying = standing(&text, [1.0, 0.0, 0.0]);
+    assert!((lying.cups.len() as f64 - turns).abs() <= 1.0, "{} cups", lying.cups.len());
+    // As deep as the coil is wide, but for where its ends lead away.
+    assert!(lying.cups.iter().chain(&lying.pools).filter(|pocket| (pocket.depth - 60.0).abs() < 0.5).count() >= 6);
+}
+
+/// Round a straight at an angle e from level the outward normal at an angle a from straight down leans from level as
+/// cos(e) cos(a) says: counted over 100,000 strips.
+#[test]
+fn support_under_a_straight_is_what_strips_of_its_skin_say() {
+    let text = design(straight(150.0, 12.0, 8.0), ROOMY);
+    let limit = libm::cos(f64::to_radians(19.0));
+    for deg in [0.0, 5.0, 12.0, 18.5, 19.5, 40.0, 90.0] {
+        let across = libm::cos(f64::to_radians(deg));
+        let strips = 100_000;
+        let leaning =
+            (0..strips).filter(|k| across * libm::cos(2.0 * PI * (f64::from(*k) + 0.5) / f64::from(strips)) > limit);
+        let expected = 2.0 * PI * 6.0 * 150.0 * leaning.count() as f64 / f64::from(strips);
+        let found = standing(&text, tilted(deg));
+        near(found.figures.support, expected, 0.2);
+        // The bands are the sockets' 10 and 2 more at each end, and lean as all of it does.
+        assert_eq!(found.bands.map(|band| band > 0.0), [deg < 19.0; 2]);
+        if deg < 19.0 {
+            found.bands.into_iter().for_each(|band| near(band, 12.0, 1e-9));
+        }
+    }
+}
+
+/// A quarter bend from level to upright, its skin cut into 600 by 3,000 quadrangles: their own normals and areas, by
+/// cross products of their diagonals.
+#[test]
+fn support_under_a_bend_is_what_facets_of_its_skin_say() {
+    let run = |way: f64| {
+        json!({"ports": [[0, 0, 0], [1, 0, 0], [60, 0, 60.0 * way], [0, 0, -way]], "bend_radius": 40, "tube": {"outer_diameter": 20, "bore": 8},
+        "route": [{"corner": [60, 0, 0]}]})
+    };
+    for way in [1.0, -1.0] {
+        let text = design(run(way), ROOMY);
+        let limit = libm::cos(f64::to_radians(19.0));
+        let skin = |u: f64, a: f64| {
+            let (sin, cos) = libm::sincos(u);
+            let (s, c) = libm::sincos(a);
+            let out = 40.0 + 10.0 * c;
+            Vec3::new(20.0 + out * sin, 10.0 * s, way * (40.0 - out * cos))
+        };
+        let (along, round) = (600, 3_000);
+        let mut bend = 0.0;
+        for i in 0..along {
+            for k in 0..round {
+                let u = |i: i32| FRAC_PI_2 * f64::from(i) / f64::from(along);
+                let a = |k: i32| 2.0 * PI * f64::from(k) / f64::from(round);
+                let [p, q, r, s] = [(i, k), (i + 1, k), (i + 1, k + 1), (i, k + 1)].map(|(i, k)| skin(u(i), a(k)));
+                let area = (r - p).cross(&(s - q)) / 2.0;
+                let middle = skin(f64::midpoint(u(i), u(i + 1)), f64::midpoint(a(k), a(k + 1)));
+                let centre = Vec3::new(
+                    20.0 + 40.0 * libm::sin(f64::midpoint(u(i), u(i + 1))),
+                    0.0,
+                    way * (40.0 - 40.0 * libm::cos(f64::midpoint(u(i), u(i + 1)))),
+                );
+                let outward = if area.dot(&(middle - centre)) > 0.0 { area } else { -area };
+                if -outward.z > limit * outward.norm() {
+                    bend += outward.norm();
+                }
+            }
+        }
+        let straight = 20.0 * 10.0 * 2.0 * f64::to_radians(19.0);
+        let found = standing(&text, [0.0, 0.0, 1.0]).figures.support;
+        near(found, straight + bend, 0.01 * (straight + bend));
+    }
+}
+
+#[test]
+fn a_bore_is_flat_as_far_as_a_bend_leans_less_than_it_may() {
+    let run = json!({"ports": [[0, 0, 0], [1, 0, 0], [60, 0, 60], [0, 0, -1]], "bend_radius": 40, "tube": {"outer_diameter": 12, "bore": 8},
+        "route": [{"corner": [60, 0, 0]}]});
+    let found = standing(&design(run.clone(), ROOMY), [0.0, 0.0, 1.0]);
+    // The level straight of 20 and the first 30 of the bend's 90 degrees.
+    let flat = 20.0 + 40.0 * f64::to_radians(30.0);
+    near(found.figures.flat, flat, 0.02);
+    assert_eq!(found.flats.len(), 1);
+    near(found.flats[0].span[0], 0.0, 1e-9);
+    near(found.flats[0].span[1], flat, 0.02);
+    near(found.flats[0].flattest, 0.0, 1e-9);
+    for (deg, flat) in [(29.9, 150.0), (30.1, 0.0)] {
+        near(standing(&design(straight(150.0, 12.0, 8.0), ROOMY), tilted(deg)).figures.flat, flat, 1e-9);
+    }
+    // A bore under 5 mm is printed at any angle.
+    let mut small = run;
+    small["tube"] = json!({"outer_diameter": 8, "bore": 4.9});
+    near(standing(&design(small, ROOMY), [0.0, 0.0, 1.0]).figures.flat, 0.0, 0.0);
+}
+
+#[test]
+fn an_end_flat_on_the_plate_is_a_cup_unless_it_is_lifted() {
+    let text = design(straight(150.0, 12.0, 8.0), ROOMY);
+    let lifted = standing(&text, [1.0, 0.0, 0.0]);
+    assert!(lifted.cups.is_empty() && lifted.footing == [true, false]);
+    near(lifted.bounds.min.z, 5.0, 1e-9);
+    let flush = text.replace("\"margin\":5", "\"margin\":0");
+    assert_ne!(flush, text);
+    let closed = standing(&flush, [1.0, 0.0, 0.0]);
+    near(closed.cups[0].depth, 150.0, 1e-9);
+    near(closed.bounds.min.z, 0.0, 1e-9);
+    // Tilted, it is vented.
+    assert!(standing(&flush, tilted(60.0)).cups.is_empty());
+}
+
+/// A U on both its feet is sealed by the plate: all of its bore is a cup, as deep as its axis is high.
+#[test]
+fn both_ends_flat_on_the_plate_seal_the_bore() {
+    let flush = design(u(), ROOMY).replace("\"margin\":5", "\"margin\":0");
+    let sealed = standing(&flush, [0.0, 0.0, 1.0]);
+    assert_eq!((sealed.footing, sealed.cups.len()), ([true; 2], 1));
+    near(sealed.cups[0].depth, 80.0, 1e-9);
+    near(sealed.cups[0].volume, FRAC_PI_4 * 64.0 * (140.0 + 20.0 * PI), 1e-6);
+}
+
+#[test]
+fn filament_stands_on_an_end_and_powder_asks_for_little() {
+    let text = design(straight(150.0, 12.0, 8.0), ROOMY);
+    let told = |way: &str| -> Value { serde_json::from_str(&stances(&judged(&text, way), "r").unwrap()).unwrap() };
+    let best = &told("filament")["stances"][0];
+    assert_eq!((&best["lift_mm"], &best["why"]), (&json!(0.0), &json!([])));
+    assert!(best["foot"] == json!([true, false]) || best["foot"] == json!([false, true]), "{best}");
+    let powder = &told("powder")["stances"][0];
+    assert_eq!((&powder["why"], &powder["flat_mm"], &powder["support_mm2"]), (&json!([]), &json!(0.0), &json!(0.0)));
+    near(powder["height_mm"].as_f64().unwrap(), 12.0, 0.2);
+    // Resin leans it as far as the bore may.
+    let resin = &told("resin")["stances"][0];
+    near(resin["up"][0].as_f64().unwrap().abs(), 0.5, 1e-3);
+}
+
+#[test]
+fn stances_differ_and_the_own_one_is_told_as_stated() {
+    let mut value: Value = serde_json::from_str(&design(u(), [130.0, 80.0, 160.0])).unwrap();
+    value["runs"][0]["stance"] = json!({"up": [0, 0, -2], "turn_deg": 30});
+    let text = value.to_string();
+    let told: Value = serde_json::from_str(&stances(&text, "r").unwrap()).unwrap();
+    let all = told["stances"].as_array().unwrap();
+    assert!((2..=5).contains(&all.len()));
+    let up = |stance: &Value| Vec3::from([0, 1, 2].map(|axis| stance["up"][axis].as_f64().unwrap()));
+    for (i, one) in all.iter().enumerate() {
+        assert_eq!(one["fits"], json!(true));
+        let parts = one["cost"].as_object().unwrap();
+        let sum: f64 = parts.iter().filter(|(key, _)| *key != "total").map(|(_, part)| part.as_f64().unwrap()).sum();
+        near(sum, parts["total"].as_f64().unwrap(), 1e-9);
+        for other in &all[i + 1..] {
+            assert!(up(one).angle(&up(other)) > f64::to_radians(19.9));
+            assert!(one["cost"]["total"].as_f64() <= other["cost"]["total"].as_f64());
+        }
+    }
+    assert_eq!((&told["own"]["up"], &told["own"]["turn_deg"]), (&json!([0.0, 0.0, -1.0]), &json!(30.0)));
+    assert_eq!(told["own"]["why"][0], json!("cup"));
+    assert_eq!(told["room_mm"], json!([120.0, 70.0, 150.0]));
+}
+
+fn stl_box(bytes: &[u8]) -> [[f64; 3]; 2] {
+    let mut span = [[f64::INFINITY; 3], [f64::NEG_INFINITY; 3]];
+    for facet in bytes[84..].chunks_exact(50) {
+        for (i, part) in facet[12..48].chunks_exact(4).enumerate() {
+            let value = f64::from(f32::from_le_bytes(part.try_into().unwrap()));
+            span[0][i % 3] = span[0][i % 3].min(value);
+            span[1][i % 3] = span[1][i % 3].max(value);
+        }
+    }
+    span
+}
+
+#[test]
+fn a_file_that_stands_has_the_box_that_was_told() {
+    let mut value: Value = serde_json::from_str(&design(u(), [230.0, 180.0, 160.0])).unwrap();
+    let told = |value: &Value| -> Value { serde_json::from_str(&stances(&value.to_string(), "r").unwrap()).unwrap() };
+    let check = |value: &Value, request: Value, stance: &Value| {
+        let found = stl_box(&export_file(&value.to_string(), &request.to_string()).unwrap());
+        for (end, key) in ["min", "max"].into_iter().enumerate() {
+            for axis in 0..3 {
+                near(found[end][axis], stance["box_mm"][key][axis].as_f64().unwrap(), 0.011);
+            }
+        }
+        for (axis, middle) in [115.0, 90.0].into_iter().enumerate() {
+            near(f64::midpoint(found[0][axis], found[1][axis]), middle, 0.02);
+        }
+        near(found[0][2], 5.0, 0.011);
+    };
+    let stand = |stance: Value| json!({"kind": "stl", "run": "r", "stance": stance});
+    let best = told(&value);
+    check(&value, stand(json!(true)), &best["stances"][0]);
+    let second = &best["stances"][1];
+    check(&value, stand(json!({"up": second["up"], "turn_deg": second["turn_deg"]})), second);
+    value["runs"][0]["stance"] = json!({"up": [1, 2, 3], "turn_deg": 75});
+    check(&value, stand(json!(true)), &told(&value)["own"]);
+    // Left out, the file stays in the datum.
+    let plain = stl_box(&export_file(&value.to_string(), &json!({"kind": "stl", "run": "r"}).to_string()).unwrap());
+    near(plain[0][0], -6.0, 0.011);
+    assert!(export_file(&value.to_string(), &json!({"kind": "3mf", "run": "r", "stance": true}).to_string()).is_ok());
+}
+
+#[test]
+fn what_cannot_stand_is_refused_in_its_place() {
+    let text = design(u(), ROOMY);
+    let refused = |request: Value| export_file(&text, &request.to_string()).unwrap_err().path;
+    assert_eq!(refused(json!({"kind": "stl", "run": "r", "stance": 1})), "/stance");
+    assert_eq!(refused(json!({"kind": "stl", "run": "r", "stance": {"up": [0, 0, 0]}})), "/stance/up");
+    assert_eq!(refused(json!({"kind": "stl", "run": "r", "stance": {"up": [0, 1]}})), "/stance/up");
+    assert_eq!(
+        refused(json!({"kind": "stl", "run": "r", "stance": {"up": [0, 0, 1], "turn_deg": "x"}})),
+        "/stance/turn_deg"
+    );
+    assert_eq!(refused(json!({"kind": "points", "run": "r", "stance": true})), "/stance");
+    assert_eq!(refused(json!({"kind": "3mf", "stance": true})), "/stance");
+    assert!(stances(&text, "other").unwrap_err().message.contains("no run named"));
+    let mut tight = u();
+    tight["bend_radius"] = json!(3);
+    let refusal = stances(&design(tight, ROOMY), "r").unwrap_err();
+    assert!(refusal.path.starts_with("/runs/0") && refusal.message.starts_with("r:"), "{refusal:?}");
+}
+
+/// The work is bounded: two thousand corners have some six thousand stretches.
+#[test]
+fn a_run_of_two_thousand_corners_is_stood_too() {
+    let corners: Vec<Value> =
+        (0..2_000).map(|k| json!({"corner": [20 + 20 * (k / 2), 15 * (((k + 1) / 2) % 2), 0]})).collect();
+    let run = json!({"ports": [[0, 0, 0], [1, 0, 0], [20 * 1_002, 0, 0], [-1, 0, 0]], "bend_radius": 5, "tube": {"outer_diameter": 4, "bore": 2}, "route": corners});
+    let told: Value = serde_json::from_str(&stances(&design(run, ROOMY), "r").unwrap()).unwrap();
+    let best = &told["stances"][0];
+    assert_eq!((&best["fits"], &best["why"][0]), (&json!(false), &json!("size")));
+    assert!(best["path"].as_array().unwrap().len() <= 401);
+    // Its chord of 20 m at best lies along the room's diagonal.
+    assert!(best["slack_mm"].as_f64().unwrap() < -10_000.0);
+}
+
+/// 200 mm in layers of 0.05 mm, 8 seconds each: 4,000 layers, 32,000 seconds, 8.9 hours (worked by hand).
+#[test]
+fn layers_and_hours_are_those_of_the_height() {
+    let mut text: Value = serde_json::from_str(&design(straight(200.0, 12.0, 8.0), ROOMY)).unwrap();
+    text["runs"][0]["stance"] = json!({ "up": [1, 0, 0], "turn_deg": 0 });
+    let told: Value = serde_json::from_str(&stances(&text.to_string(), "r").unwrap()).unwrap();
+    near(told["own"]["height_mm"].as_f64().unwrap(), 200.0, 1e-9);
+    // A height that is a hair over the last layer takes one more.
+    near(told["own"]["layers"].as_f64().unwrap(), 4000.0, 1.0);
+    near(told["own"]["hours"].as_f64().unwrap(), 8.89, 0.005);
+    text["process"]["printer"]["seconds_per_layer"] = Value::Null;
+    let told: Value = serde_json::from_str(&stances(&text.to_string(), "r").unwrap()).unwrap();
+    assert!(told["own"]["layers"].is_number() && told["own"]["hours"].is_null());
+}
