@@ -1,6 +1,6 @@
 //! Writes what the native engine answers to many calls, so that the module built for the page can be held against it.
 //!
-//!     cargo run --release --example golden -- OUT TEXT...
+//!     cargo run --example golden -- OUT TEXT...
 //!
 //! The texts are the given files (folders: every file in them), the demo designs that ship, and a made-up design of each
 //! kind of the danger zone. OUT gets `calls.json`,

@@ -1,6 +1,6 @@
 //! Writes random points of the physics with the engine's values at them, for judges that know nothing of the engine.
 //!
-//!     cargo run --release --example physics -- OUT COUNT SEED
+//!     cargo run --example physics -- OUT COUNT SEED
 //!
 //! OUT becomes a JSON file `{ "points": [ { "kind", "given": { ... }, "found": { ... } } ] }`, the kinds in turn. Each point
 //! is inside the range that the engine states for its formula.

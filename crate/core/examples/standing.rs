@@ -1,6 +1,6 @@
 //! Writes made-up tubes as they stand on a resin printer's plate, with the cups and pools that are told of them.
 //!
-//!     cargo run --release --example standing -- OUT COUNT SEED
+//!     cargo run --example standing -- OUT COUNT SEED
 //!
 //! OUT gets, for each of COUNT tubes, an STL on the plate and one in the datum, both of few triangles, and `manifest.json`:
 //! `{ "tubes": [ { "kind", "seed", "up", "turn_deg", "lift_mm", "bore", "length_mm", "meets_itself", "stood", "datum", "ends",

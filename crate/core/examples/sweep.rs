@@ -1,6 +1,6 @@
 //! Writes made-up designs with what the engine makes of them, for judges that know nothing of the engine.
 //!
-//!     cargo run --release --example sweep -- OUT COUNT SEED
+//!     cargo run --example sweep -- OUT COUNT SEED
 //!
 //! OUT gets, for each design, the design, its report, and an STL and a 3MF file of each run that can be made, and
 //! `manifest.json`: `{ "cases": [ { "kind", "seed", "expect", "design", "canonical", "report", "runs": [ { "name", "made",

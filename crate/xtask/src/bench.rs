@@ -39,7 +39,7 @@ pub fn bench() -> Result<()> {
         DESIGNS.iter().map(|name| place::at("crate/xtask/bench").join(name).with_extension("json")).map(text).collect();
     let native = step("native", "the engine as a native program, optimised", || {
         let args: Vec<&str> = [REPEATS].into_iter().chain(designs.iter().map(String::as_str)).collect();
-        answer(native::example("timing", &args).quietly()?)
+        answer(native::fast_example("timing", &args).quietly()?)
     })?;
     let wasm = step("wasm", "the built engine under node", || {
         let script = place::at("crate/xtask/bench/wasm.mjs");

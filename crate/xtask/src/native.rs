@@ -1,4 +1,4 @@
-//! The cargo that runs xtask, and the engine as native programs: the examples of the core, optimised.
+//! The cargo that runs xtask, and the engine as native programs: the examples of the core.
 
 use crate::place;
 use crate::program::Program;
@@ -11,8 +11,14 @@ pub fn cargo(args: &[&str]) -> Program {
     Program::of(command, install).args(args).within(place::root())
 }
 
-/// One of the core's examples.
+/// One of the core's examples as the tests are compiled, which have compiled it along: what it answers is the same.
 pub fn example(name: &str, args: &[&str]) -> Program {
-    let build = ["run", "--quiet", "--release", "--package", "tubewright-core", "--example", name, "--"];
-    cargo(&[&build, args].concat())
+    cargo(&[&["run", "--quiet"], &EXAMPLE[..], &[name, "--"], args].concat())
 }
+
+/// One of them with all optimisation, to be timed.
+pub fn fast_example(name: &str, args: &[&str]) -> Program {
+    cargo(&[&["run", "--quiet", "--release"], &EXAMPLE[..], &[name, "--"], args].concat())
+}
+
+const EXAMPLE: [&str; 3] = ["--package", "tubewright-core", "--example"];
