@@ -42,6 +42,8 @@ let made;
 
 /** @param {string} url */
 function own(url) {
-  if (new URL(url).origin !== location.origin) throw new TypeError(`${url} is no script of this page`);
+  // No page can come by a blob of another origin.
+  const { origin, protocol } = new URL(url);
+  if (protocol !== "blob:" && origin !== location.origin) throw new TypeError(`${url} is no script of this page`);
   return url;
 }
