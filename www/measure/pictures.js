@@ -42,22 +42,22 @@ const facing = svg`
   <rect class="solid" x="26" y="60" width="70" height="50" rx="3"/><path class="hole" d="M52 60h18v10H52z"/>
   <path class="axis" d="M61 58V18m-4 7 4-7 4 7"/><text x="70" y="28">faces +z</text>
   <rect class="solid" x="136" y="36" width="56" height="74" rx="3"/><path class="hole" d="M136 64h10v18h-10z"/>
-  <path class="axis" d="M134 73H104m7-4-7 4 7 4"/><text x="92" y="92">faces −x</text>
+  <path class="axis" d="M134 73H104m7-4-7 4 7 4"/><text x="140" y="30">faces −x</text>
   <text x="26" y="128">out of the hole, as the tube leaves</text>`;
 
 const fitting = svg`
   <path class="wall" d="M18 104h184v22H18z"/>
   <path class="cut" d="M74 104V76h-10V34h24v34h6v36zM146 104V76h10V34h-24v34h-6v36z"/>
   <path class="tube" d="M90 12h6v54h-6zM124 12h6v54h-6z"/><path class="guide" d="M110 6v116"/>
-  ${dimension([190, 104], [190, 34], "height", [-2, -2])} ${dimension([48, 34], [48, 68], "socket", [-40, 4])}
+  ${dimension([176, 104], [176, 34], "height", [4, 4])} ${dimension([48, 34], [48, 68], "socket", [-40, 4])}
   ${dimension([64, 26], [156, 26], "", [0, 0])}<text x="160" y="24">collar</text>
   ${dimension([90, 10], [130, 10], "", [0, 0])}<text x="134" y="10">tube</text>
-  <path class="guide" d="M156 34h40M40 68h48"/><text x="24" y="120">the part: its seat face</text>`;
+  <path class="guide" d="M156 34h26M40 68h48"/><text x="24" y="120">the part: its seat face</text>`;
 
 const gland = svg`
-  <path class="cut" d="M20 16h180v30h-70v-14H90v14H20z"/><path class="tube" d="M20 62h180v16H20z"/>
+  <path class="cut" d="M20 20h180v26h-70v-14H90v14H20z"/><path class="tube" d="M20 62h180v16H20z"/>
   <circle class="ring" cx="110" cy="47" r="15"/><path class="guide" d="M10 120h200"/>
-  ${dimension([90, 24], [130, 24], "width", [-14, -4])} ${dimension([156, 120], [156, 32], "", [0, 0])}<text x="160" y="104">half the gland</text>
+  ${dimension([90, 12], [130, 12], "width", [24, 3])} ${dimension([138, 120], [138, 32], "", [0, 0])}<text x="142" y="100">half the gland</text>
   ${dimension([66, 32], [66, 62], "", [0, 0])}<text x="22" y="58">section</text><text x="20" y="134">the tube's middle</text>`;
 
 /** @type {readonly Lesson[]} */
