@@ -51,7 +51,7 @@ const STATES = {
     await page.getByRole("button", { name: "Start from…" }).click();
   },
   errors: async (page) => {
-    await page.locator("#at-ports-0-at-0").fill("12 mm");
+    await page.locator("#at-ports-0-at-0").fill("12 kg");
     await page.locator("#at-runs-0-tube-bore").fill("40");
     await page.getByRole("button", { name: "Add a port" }).click();
     await page.locator("#open-file").setInputFiles({ name: "bad.json", mimeType: "application/json", buffer: Buffer.from("[") });
@@ -128,6 +128,29 @@ const STATES = {
     await settled(page);
     await page.locator('.service tr[data-result="flow/loss_kpa"] .where').click();
     await page.getByRole("dialog").waitFor();
+  },
+  designs: async (page) => {
+    await settled(page);
+    await page.evaluate(() => localStorage.setItem("tubewright.damaged.2026-11-01T10:00:00.000Z", "{"));
+    await page.locator("#at-name").fill("My own");
+    await page.getByRole("button", { name: "Start from…" }).click();
+    await page.getByRole("button", { name: /^A blank design/ }).click();
+    await settled(page);
+    await page.getByRole("button", { name: "Designs", exact: true }).click();
+    await page.locator("#designs .title").nth(1).waitFor();
+  },
+  share: async (page) => {
+    await settled(page);
+    await page.getByRole("button", { name: "Share", exact: true }).click();
+    await page.locator("svg.code").waitFor();
+  },
+  "how to measure": async (page) => {
+    await page.getByRole("button", { name: "How to measure" }).first().click();
+    await page.locator("#measure").waitFor();
+  },
+  "a sum in inches": async (page) => {
+    await page.getByRole("radio", { name: "inches" }).check();
+    await page.locator("#at-ports-0-at-0").fill("1 1/2 + 10 mm");
   },
   everything: async (page) => {
     await page.getByRole("button", { name: "Unfold fitting" }).first().click();

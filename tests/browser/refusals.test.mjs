@@ -99,7 +99,7 @@ test("bad input in a field is marked there, with words; the last good result sta
     const length = page.locator("#result table.figures tbody td").first();
     const before = await length.textContent();
     for (const [field, typed] of [
-      ["#at-ports-0-at-0", "NaN"], ["#at-ports-0-at-0", "1e308"], ["#at-ports-0-at-0", "12 mm"],
+      ["#at-ports-0-at-0", "NaN"], ["#at-ports-0-at-0", "1e308"], ["#at-ports-0-at-0", "12 kg"],
       ["#at-runs-0-tube-bore", "12"], ["#at-runs-0-tube-outer_diameter", "0"], ["#at-runs-0-bend_radius", "-4"],
       ["#at-ports-0-measured_to", "-1"],
     ]) {
@@ -116,7 +116,7 @@ test("bad input in a field is marked there, with words; the last good result sta
       assert.ok(where.some(([, words]) => /Mend:/.test(words)), `${typed} in ${field}: no words at the field`);
       assert.equal(await length.textContent(), before);
       assert.ok(await page.getByRole("button", { name: "All files in one (.zip)" }).isDisabled());
-      if (typed === "12 mm") await shot(page, "field-errors");
+      if (typed === "12 kg") await shot(page, "field-errors");
       await input.fill(was);
       await settled(page);
       assert.equal(await page.locator("[aria-invalid=true]").count(), 0);
