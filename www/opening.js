@@ -2,7 +2,7 @@
 
 import { closeDialog } from "./dialog.js";
 import { blankDesign } from "./design/fresh.js";
-import { designOf } from "./design/open.js";
+import { designOf, MOST_BYTES } from "./design/open.js";
 import { isDesignShaped } from "./design/shape.js";
 import { counted } from "./words/numbers.js";
 import { wordsWithPlace } from "./words/errors.js";
@@ -104,7 +104,7 @@ export class Opening {
   /** @param {File} file */
   async #openFile(file) {
     const { keeping } = this.#app;
-    if (/\.json$/i.test(file.name) && await isOfMany(file)) {
+    if (/\.json$/i.test(file.name) && file.size <= MOST_BYTES && await isOfMany(file)) {
       const taken = await keeping.takeAll(await file.text());
       const { taken: count = 0, refused = [] } = taken ?? {};
       const words = [`${counted(count, "design")} of “${file.name}” ${count === 1 ? "is" : "are"} under “Designs” now.`, ...refused.map((one) => `Not taken: ${one}`)];

@@ -48,7 +48,7 @@ export function page(app, sheet) {
     <a class="skip" href="#result">Skip to the result</a>
     ${header(app)} ${app.notices.render()}
     <main class="bench" @focusin=${app.focused}>
-      <div class="form" id="form" tabindex="-1">${welcome(app)} ${form(sheet)}</div>
+      <div class="form">${welcome(app)} <div id="form" tabindex="-1">${form(sheet)}</div></div>
       <div class="side">
         ${previewPanel(app.preview.state())}
         <p class="standing">${sheet.design.runs.length > 0 || problems.length > 0 ? mark(worst) : nothing} <span>${stands}</span>

@@ -3,7 +3,7 @@
 /** @import { EngineLink } from "../engine/link.js" */
 
 // A design at every bound of the engine stays far below this, bytes; an archive also holds the tubes' meshes.
-const MOST_BYTES = 16 * 1024 * 1024;
+export const MOST_BYTES = 16 * 1024 * 1024;
 const MOST_ARCHIVE_BYTES = 400e6;
 
 /** What the file chooser offers. */
