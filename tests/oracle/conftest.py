@@ -10,21 +10,31 @@ import pytest
 import sweep
 
 ROOT = Path(__file__).resolve().parents[2]
-# Nine rounds of all kinds and nine more of coils, curves, bodies and ends alone: 306 designs of these.
-COUNT, SEED = 513, 20
-POINTS, POINTS_SEED = 3000, 4
-TUBES, TUBES_SEED = 400, 7
+
+
+def written(what, variable):
+    """What `cargo xtask` of that name writes; the variable names what it has written already."""
+    if given := os.environ.get(variable):
+        return Path(given)
+    worker = os.environ.get("PYTEST_XDIST_WORKER", "")
+    target = Path(os.environ.get("CARGO_TARGET_DIR", ROOT / "target")) / f"oracle-{what}{worker}"
+    subprocess.run([os.environ.get("CARGO", "cargo"), "xtask", what, str(target)], cwd=ROOT, check=True)
+    return target
+
+
+def pytest_collection_modifyitems(items):
+    """Among workers: one takes the verdicts and all that asks for them, first since they take longest; any other file
+    goes whole to whichever worker is free. So nothing is made ready twice."""
+    items.sort(key=lambda item: "verdicts" not in item.fixturenames)
+    for item in items:
+        group = "verdicts" if "verdicts" in item.fixturenames else item.path.name
+        item.add_marker(pytest.mark.xdist_group(group))
 
 
 @pytest.fixture(scope="session")
 def folder():
-    """`TUBEWRIGHT_SWEEP` names a folder that `cargo xtask sweep` has written already."""
-    if given := os.environ.get("TUBEWRIGHT_SWEEP"):
-        return Path(given)
-    target = Path(os.environ.get("CARGO_TARGET_DIR", ROOT / "target")) / "oracle-sweep"
-    cargo = os.environ.get("CARGO", "cargo")
-    subprocess.run([cargo, "xtask", "sweep", str(target), "--count", str(COUNT), "--seed", str(SEED)], cwd=ROOT, check=True)
-    return target
+    """A folder of swept designs with their reports and files."""
+    return written("sweep", "TUBEWRIGHT_SWEEP")
 
 
 @pytest.fixture(scope="session")
@@ -34,25 +44,14 @@ def verdicts(folder):
 
 @pytest.fixture(scope="session")
 def standing_folder():
-    """`TUBEWRIGHT_STANDING` names a folder that `cargo xtask standing` has written already."""
-    if given := os.environ.get("TUBEWRIGHT_STANDING"):
-        return Path(given)
-    target = Path(os.environ.get("CARGO_TARGET_DIR", ROOT / "target")) / "oracle-standing"
-    command = [os.environ.get("CARGO", "cargo"), "xtask", "standing", str(target)]
-    subprocess.run([*command, "--count", str(TUBES), "--seed", str(TUBES_SEED)], cwd=ROOT, check=True)
-    return target
+    """A folder of tubes as they stand on a plate."""
+    return written("standing", "TUBEWRIGHT_STANDING")
 
 
 @pytest.fixture(scope="session")
 def points():
-    """The physics' points by kind; `TUBEWRIGHT_PHYSICS` names a file that `cargo xtask physics` has written already."""
-    if given := os.environ.get("TUBEWRIGHT_PHYSICS"):
-        file = Path(given)
-    else:
-        file = Path(os.environ.get("CARGO_TARGET_DIR", ROOT / "target")) / "oracle-physics.json"
-        command = [os.environ.get("CARGO", "cargo"), "xtask", "physics", str(file)]
-        subprocess.run([*command, "--count", str(POINTS), "--seed", str(POINTS_SEED)], cwd=ROOT, check=True)
+    """The physics' points by kind."""
     kinds = {}
-    for point in json.loads(file.read_text())["points"]:
+    for point in json.loads(written("physics", "TUBEWRIGHT_PHYSICS").read_text())["points"]:
         kinds.setdefault(point["kind"], []).append((point["given"], point["found"]))
     return kinds

@@ -25,6 +25,7 @@ class Skin:
         self.line = line
         self.section = Section(run, line.length, seats)
         self.frames = carried(line) if self.section.lobes else None
+        self.found_bounds = None
 
     def distance(self, points):
         """Distance of each point from the skin, mm; infinite where a point is nowhere near the tube."""
@@ -178,7 +179,12 @@ class Skin:
         return min(gap(x), minimize(gap, x, method="Nelder-Mead", options={"initial_simplex": simplex}).fun)
 
     def bounds(self):
-        """The exact box round the skin; of a lobed one, round its crests all the way round."""
+        """The exact box round the skin; of a lobed one, round its crests all the way round. Reckoned once."""
+        if self.found_bounds is None:
+            self.found_bounds = self.searched_bounds()
+        return self.found_bounds
+
+    def searched_bounds(self):
         marks = np.array(sorted({s for s, _ in self.section.crest}))
         parts, lows, highs = [marks], [marks], [marks]
         for piece in self.line.pieces:

@@ -3,6 +3,7 @@
 import copy
 import json
 import statistics
+import sys
 
 import numpy as np
 import pytest
@@ -34,9 +35,10 @@ def test_enough_tubes_are_judged_with_and_without(judged, capsys):
     having = {kind: sum(measured[kind] > 0 for measured in sure) for kind in ("cups", "pools")}
     closed = sum(measured["closed"] > 0 for measured in sure)
     ratios = [ratio for measured in sure for ratio in measured["ratios"]]
+    # To stderr: what a worker of several prints elsewhere is lost.
     with capsys.disabled():
         print(f"\n{len(sure)} tubes judged, {unsure} unsure; with cups {having['cups']}, with pools {having['pools']}, closed by "
-              f"the plate {closed}; told over found volume {min(ratios):.3f} to {max(ratios):.3f}, {statistics.median(ratios):.3f}")
+              f"the plate {closed}; told over found volume {min(ratios):.3f} to {max(ratios):.3f}, {statistics.median(ratios):.3f}", file=sys.stderr)
     assert len(sure) >= LEAST and closed >= LEAST_CLOSED
     assert unsure <= MOST_UNSURE * len(judged)
     for kind, count in having.items():

@@ -1,27 +1,29 @@
 //! What is written for the judges of `tests/oracle`: made-up designs, tubes as they stand, the physics at random points.
 
-use crate::native;
+use crate::{native, place};
 use anyhow::{Context, Result, bail};
-use std::path::absolute;
+use std::path::{PathBuf, absolute};
 
-/// Made-up designs and what the engine makes of them, into a folder: `OUT [--count N] [--seed S]`.
-pub fn sweep(options: &[&str]) -> Result<()> {
-    write("sweep", "240", options)
+/// Something that is written, and how much of it with which seed where nothing else is asked: what the judges are given.
+struct Set {
+    name: &'static str,
+    /// Names to the judges where it has been written.
+    variable: &'static str,
+    count: &'static str,
+    seed: &'static str,
 }
 
-/// Tubes as they stand on a plate, and what liquid they are told to hold, into a folder: `OUT [--count N] [--seed S]`.
-pub fn standing(options: &[&str]) -> Result<()> {
-    write("standing", "400", options)
-}
+const SETS: [Set; 3] = [
+    // Nine rounds of all kinds and nine more of coils, curves, bodies and ends alone: 306 designs of these.
+    Set { name: "sweep", variable: "TUBEWRIGHT_SWEEP", count: "513", seed: "20" },
+    Set { name: "standing", variable: "TUBEWRIGHT_STANDING", count: "400", seed: "7" },
+    Set { name: "physics", variable: "TUBEWRIGHT_PHYSICS", count: "3000", seed: "4" },
+];
 
-/// The physics at random points, into a file: `OUT [--count N] [--seed S]`.
-pub fn physics(options: &[&str]) -> Result<()> {
-    write("physics", "2500", options)
-}
-
-/// Runs the example of that name, which makes `count` of its things where nothing else is asked.
-fn write<'a>(what: &'static str, mut count: &'a str, options: &[&'a str]) -> Result<()> {
-    let (mut out, mut seed) = (None, "1");
+/// Writes one of the sets: `OUT [--count N] [--seed S]`.
+pub fn write(name: &str, options: &[&str]) -> Result<()> {
+    let set = SETS.iter().find(|set| set.name == name).with_context(|| format!("nothing is called `{name}`"))?;
+    let (mut out, mut count, mut seed) = (None, set.count, set.seed);
     let mut left = options.iter();
     while let Some(option) = left.next() {
         let mut number = || left.next().copied().with_context(|| format!("{option} needs a number"));
@@ -29,9 +31,19 @@ fn write<'a>(what: &'static str, mut count: &'a str, options: &[&'a str]) -> Res
             "--count" => count = number()?,
             "--seed" => seed = number()?,
             other if out.is_none() && !other.starts_with('-') => out = Some(absolute(other)?),
-            other => bail!("{what} does not know `{other}`; it knows OUT --count N --seed S"),
+            other => bail!("{name} does not know `{other}`; it knows OUT --count N --seed S"),
         }
     }
-    let out = out.with_context(|| format!("name where to write: cargo xtask {what} OUT"))?;
-    native::example(what, &[&out.to_string_lossy(), count, seed]).run()
+    let out = out.with_context(|| format!("name where to write: cargo xtask {name} OUT"))?;
+    native::example(name, &[&out.to_string_lossy(), count, seed]).run()
+}
+
+/// Writes all of them under `target/`; the variables that name them to the judges, and where they are.
+pub fn for_the_judges() -> Result<Vec<(&'static str, PathBuf)>> {
+    let written = |set: &Set| {
+        let out = place::target(&format!("oracle-{}", set.name));
+        write(set.name, &[&out.to_string_lossy()])?;
+        Ok((set.variable, out))
+    };
+    SETS.iter().map(written).collect()
 }

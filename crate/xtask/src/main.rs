@@ -34,14 +34,14 @@ cargo xtask serve                build, then serve it on 127.0.0.1:8080, or on a
 cargo xtask lint                 formatting, clippy, types
 cargo xtask bench                times and memory, beside general-purpose libraries on the same tubes
 cargo xtask sweep OUT            made-up designs of the danger zone with report, STL and 3MF of each
-      --count N                  how many (240)
-      --seed S                   which (1); the same seed gives the same designs
+      --count N                  how many (513)
+      --seed S                   which (20); the same seed gives the same designs
 cargo xtask standing OUT         made-up tubes as they stand on a plate, and what liquid they hold, for the judges
       --count N                  how many (400)
-      --seed S                   which (1)
+      --seed S                   which (7)
 cargo xtask physics OUT          the physics at random points, for the judges
-      --count N                  how many (2500)
-      --seed S                   which (1)
+      --count N                  how many (3000)
+      --seed S                   which (4)
 cargo xtask test                 everything that proves the project; installs what it needs and says so
 ";
 
@@ -82,9 +82,7 @@ fn run(args: &[&str]) -> Result<()> {
         ["serve", options @ ..] => serve::serve(options),
         ["bench"] => bench::bench(),
         ["lint"] => test::test(&["lint"]),
-        ["physics", options @ ..] => made_up::physics(options),
-        ["standing", options @ ..] => made_up::standing(options),
-        ["sweep", options @ ..] => made_up::sweep(options),
+        [set @ ("sweep" | "standing" | "physics"), options @ ..] => made_up::write(set, options),
         ["test", parts @ ..] => test::test(parts),
         [other, ..] => bail!("there is no `{other}`; this is what there is:\n{HELP}"),
     }

@@ -5,7 +5,7 @@ use crate::program::Program;
 use crate::site::{self, Built};
 use crate::step::{Tally, remark};
 use crate::wasm_rust::WasmRust;
-use crate::{install, native, place, tree, types, wasm_facts};
+use crate::{install, made_up, native, place, tree, types, wasm_facts};
 use anyhow::{Context, Result, bail};
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -86,8 +86,11 @@ pub fn page(tally: &mut Tally) {
 pub fn oracle(tally: &mut Tally) {
     tally.step("oracle", "general-purpose libraries judge the files of a sweep", || {
         let python = install::python(&place::at("tests/oracle/requirements.txt"))?;
-        let args = ["-m", "pytest", "tests/oracle", "-q", "-p", "no:cacheprovider"];
-        Program::new(python, "").args(args).within(place::root()).run()
+        // Two at a time, in the groups that conftest.py makes.
+        let args = ["-m", "pytest", "tests/oracle", "-q", "-p", "no:cacheprovider", "-n", "2", "--dist", "loadgroup"];
+        let judges = Program::new(python, "").args(args).within(place::root());
+        let sets = made_up::for_the_judges()?;
+        sets.iter().fold(judges, |judges, (variable, place)| judges.env(variable, place)).run()
     });
 }
 
