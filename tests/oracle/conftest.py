@@ -23,12 +23,8 @@ def written(what, variable):
 
 
 def pytest_collection_modifyitems(items):
-    """Among workers: one takes the verdicts and all that asks for them, first since they take longest; any other file
-    goes whole to whichever worker is free. So nothing is made ready twice."""
+    """The verdicts first: they take longest, and the other files go to the other worker meanwhile."""
     items.sort(key=lambda item: "verdicts" not in item.fixturenames)
-    for item in items:
-        group = "verdicts" if "verdicts" in item.fixturenames else item.path.name
-        item.add_marker(pytest.mark.xdist_group(group))
 
 
 @pytest.fixture(scope="session")

@@ -86,8 +86,9 @@ pub fn page(tally: &mut Tally) {
 pub fn oracle(tally: &mut Tally) {
     tally.step("oracle", "general-purpose libraries judge the files of a sweep", || {
         let python = install::python(&place::at("tests/oracle/requirements.txt"))?;
-        // Two at a time, in the groups that conftest.py makes.
-        let args = ["-m", "pytest", "tests/oracle", "-q", "-p", "no:cacheprovider", "-n", "2", "--dist", "loadgroup"];
+        // Two workers take a file at a time, in the order that conftest.py gives.
+        let workers = ["-n", "2", "--dist", "loadfile", "--no-loadscope-reorder"];
+        let args = ["-m", "pytest", "tests/oracle", "-q", "-p", "no:cacheprovider"].into_iter().chain(workers);
         let judges = Program::new(python, "").args(args).within(place::root());
         let sets = made_up::for_the_judges()?;
         sets.iter().fold(judges, |judges, (variable, place)| judges.env(variable, place)).run()
