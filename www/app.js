@@ -22,22 +22,19 @@ import { Plate } from "./plate/plate.js";
 import { PreviewDesk } from "./preview/desk.js";
 import { nextTheme, themeInForce } from "./preview/theme.js";
 import { Asked } from "./result/asked.js";
-import { download } from "./result/download.js";
-import { FINENESS } from "./result/files.js";
 import { Graphs } from "./result/graphs.js";
 import { Papers } from "./result/papers.js";
+import { Saving } from "./result/saving.js";
 import { standing } from "./result/findings.js";
 import { Sharing } from "./share/sharing.js";
 import { WhatIf } from "./what-if/what-if.js";
 import { Welcome } from "./welcome.js";
-import { wordsOf } from "./words/errors.js";
 import { troubleReport } from "./words/trouble.js";
 
 /** @import { Step } from "./design/store.js" */
 /** @import { EngineLink } from "./engine/link.js" */
 /** @import { Edition, Problem, Report } from "./engine/messages.js" */
 /** @import { Sheet } from "./form/sheet.js" */
-/** @import { FileRequest } from "./result/files.js" */
 
 // The preview's meshes: an error that no screen shows, at a fraction of the triangles of a file, mm.
 const TO_LOOK_AT = 0.05;
@@ -50,12 +47,6 @@ export class App {
   /** @type {Problem[]} */ problems = [];
   /** @type {Report | undefined} */ report;
   /** @type {string | null} */ selected = null;
-  /** @type {import("./result/asked.js").Fineness} how closely files follow the exact tube: mm, or as the printer takes them */
-  deviation = FINENESS[0].deviation;
-  /** Whether files are corrected by a coupon that was measured. */
-  compensated = true;
-  /** Whether a pack is under way. */
-  making = false;
   hint = "";
   spoken = "";
   cards = new Cards();
@@ -91,6 +82,7 @@ export class App {
     this.whatIf = new WhatIf(this);
     this.plate = new Plate(this);
     this.asked = new Asked(this);
+    this.saving = new Saving(this);
     this.sharing = new Sharing(this);
     this.measuring = new Measuring(this.redraw);
     this.welcome = new Welcome();
@@ -219,40 +211,6 @@ export class App {
     this.plate.anotherDesign();
   }
 
-  /**
-   * A mesh of the stated sizes where they are wanted although a coupon was measured.
-   * @param {FileRequest} request
-   * @returns {FileRequest}
-   */
-  #sized(request) {
-    const stated = ["stl", "3mf", "all", "pack"].includes(request.kind) && !this.compensated && this.report?.fit.state === "applied";
-    return stated ? { ...request, compensated: false } : request;
-  }
-
-  /** @param {FileRequest} request */
-  async save(request) {
-    // A pack takes seconds: a second one asked for meanwhile would be the same.
-    if (request.kind === "pack" && this.making) return;
-    if (request.kind === "pack") this.#makes(true);
-    const [text, asked] = [this.text, JSON.stringify(this.#sized(request))];
-    try {
-      const name = await this.link.ask("fileName", text, asked);
-      download(await this.link.ask("exportFile", text, asked), name);
-      this.say("file", undefined);
-    } catch (error) {
-      this.say("file", { kind: "trouble", text: `No file was made: ${wordsOf(error)}` });
-    } finally {
-      if (request.kind === "pack") this.#makes(false);
-    }
-  }
-
-  /** @param {boolean} making */
-  #makes(making) {
-    if (this.making === making) return;
-    this.making = making;
-    this.redraw();
-  }
-
   /** Follows the focus: the hint of the field at the foot of the page, the run that is worked on in the preview. */
   focused = (/** @type {FocusEvent} */ event) => {
     const element = /** @type {Element} */ (event.target);
@@ -264,24 +222,6 @@ export class App {
     this.hint = hint;
     this.redraw();
   };
-
-  filesState() {
-    return {
-      deviation: this.deviation,
-      asked: this.asked,
-      making: this.making,
-      setDeviation: (/** @type {import("./result/asked.js").Fineness} */ deviation) => {
-        this.deviation = deviation;
-        this.redraw();
-      },
-      compensated: this.compensated,
-      setCompensated: (/** @type {boolean} */ compensated) => {
-        this.compensated = compensated;
-        this.redraw();
-      },
-      save: (/** @type {FileRequest} */ request) => void this.save(request),
-    };
-  }
 
   #changed() {
     this.whatIf.designChanged();
@@ -337,7 +277,7 @@ export class App {
         rename: (list, index, name) => store.change(renamed(store.design, list, index, name), `/${list}/${index}/name`),
         applyFix: (finding) => void this.edits.applyFix(finding),
         edit: (request, goTo) => void this.edits.edit(request, goTo),
-        save: (request) => void this.save(request),
+        save: (request) => void this.saving.save(request),
         goTo: (pointer) => this.show(pointer),
         select: (run) => this.#select(run),
         redraw: this.redraw,

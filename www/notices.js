@@ -3,7 +3,7 @@
 import { html, nothing } from "./vendor/lit-html.js";
 import { sign } from "./words/marks.js";
 
-/** @typedef {{ kind: "trouble" | "word", text: string, action?: { label: string, run: () => void } }} Notice */
+/** `share`: how much of what it is about is done, 0 to 1. @typedef {{ kind: "trouble" | "word", text: string, share?: number, action?: { label: string, run: () => void } }} Notice */
 
 export class Notices {
   /** @type {Map<string, Notice>} */
@@ -29,8 +29,9 @@ export class Notices {
 
   render() {
     return html`<div class="notices" role="status" aria-label="News">
-      ${[...this.#notices].map(([subject, { kind, text, action }]) => html`<div class="notice ${kind}">
+      ${[...this.#notices].map(([subject, { kind, text, share, action }]) => html`<div class="notice ${kind}">
         <p>${text}</p>
+        ${share === undefined ? nothing : html`<progress max="1" .value=${share} aria-label=${text}></progress>`}
         ${action ? html`<button type="button" @click=${() => { this.say(subject, undefined); action.run(); }}>${action.label}</button>` : nothing}
         <button type="button" class="quiet" @click=${() => this.say(subject, undefined)}>${sign("remove")}<span class="unseen">Put this message away</span></button>
       </div>`)}

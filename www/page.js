@@ -42,7 +42,7 @@ export function page(app, sheet) {
   const worst = wrong ? "mend" : problems.length > 0 ? "note" : findings.some((one) => one.severity === "stop") ? "stop"
     : findings.some((one) => one.severity === "care") ? "care" : "fine";
   const stands = standing(sheet.design, problems, findings);
-  const filesState = app.filesState();
+  const filesState = app.saving.state();
   return html`
     <a class="skip" href="#form">Skip to the form</a>
     <a class="skip" href="#result">Skip to the result</a>
@@ -82,7 +82,7 @@ function header(app) {
     <div class="tools" role="group" aria-label="The design as a whole">
       <button type="button" popovertarget="start">Start from…</button>
       <button type="button" aria-haspopup="dialog" @click=${() => openDesigns(app)}>Designs</button>
-      <button type="button" ?disabled=${!app.fresh} @click=${() => app.save({ kind: "design" })}>Save</button>
+      <button type="button" ?disabled=${!app.fresh} @click=${() => app.saving.save({ kind: "design" })}>Save</button>
       <button type="button" aria-haspopup="dialog" ?disabled=${!app.fresh} @click=${() => openShare(app)}>Share</button>
       <!-- Not disabled at the end of the steps: the focus would be lost with the last of them. -->
       <button type="button" aria-disabled=${!store.lastStep} title=${store.lastStep ? `Undo: ${app.nameOf(store.lastStep)}` : "Nothing to undo"}

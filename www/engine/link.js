@@ -22,6 +22,10 @@ export class Refused extends Error {
 
 /** @typedef {{ onEdition: (answer: Edition) => void, onTrouble: (words: string, again: boolean) => void }} Listeners */
 /** @typedef {{ vocabulary: string, presets: string }} Ready */
+/**
+ * A call that waits for its answer. `watch` where it may take long: told how much is done.
+ * @typedef {{ question: Call, resolve: (value: any) => void, reject: (error: Error) => void, watch?: (share: number) => void }} Waiting
+ */
 
 export class EngineLink {
   /** @type {Promise<WebAssembly.Module>} */
@@ -33,7 +37,7 @@ export class EngineLink {
   #edition = 0;
   #crashed = -1;
   #nextId = 0;
-  /** @type {Map<number, { resolve: (value: any) => void, reject: (error: Error) => void }>} */
+  /** @type {Map<number, Waiting>} */
   #calls = new Map();
   /** @type {{ text: string, deviation: number } | undefined} */
   #shown;
@@ -103,11 +107,42 @@ export class EngineLink {
    * @returns {Promise<any>} rejected with `Refused` where the engine refuses
    */
   ask(call, ...args) {
-    const id = ++this.#nextId;
+    return this.#ask(call, args);
+  }
+
+  /**
+   * The same for one that may take long.
+   * @param {(share: number) => void} watch told how much of it is done, 0 to 1
+   * @param {Call["call"]} call
+   * @param {(string | Uint8Array)[]} args
+   * @returns {Promise<any>} rejected with `Refused` where the engine refuses or the call was given up
+   */
+  askWatched(watch, call, ...args) {
+    return this.#ask(call, args, watch);
+  }
+
+  /**
+   * @param {Call["call"]} call
+   * @param {(string | Uint8Array)[]} args
+   * @param {(share: number) => void} [watch]
+   * @returns {Promise<any>}
+   */
+  #ask(call, args, watch) {
+    const question = /** @type {Call} */ ({ kind: "call", id: ++this.#nextId, call, args });
     return new Promise((resolve, reject) => {
-      this.#calls.set(id, { resolve, reject });
-      this.#send({ kind: "call", id, call, args });
+      this.#calls.set(question.id, { question, resolve, reject, watch });
+      this.#send(question);
     });
+  }
+
+  /** Gives up the calls that may take long: the thread is replaced by a new one, which is asked for all the rest again. */
+  giveUp() {
+    const rest = [...this.#calls.values()].filter(({ watch }) => !watch);
+    this.#end((waiting) => waiting.watch !== undefined, "It was given up.");
+    this.start().then(() => {
+      this.#showAgain();
+      for (const { question } of rest) this.#send(question);
+    }, (error) => this.#listeners.onTrouble(String(error), false));
   }
 
   /** @param {import("./messages.js").Question} question */
@@ -117,11 +152,16 @@ export class EngineLink {
 
   /** @param {Answer} answer */
   #take(answer) {
-    if (answer.kind === "result") this.#settle(answer.id)?.resolve(answer.value);
+    if (answer.kind === "progress") {
+      this.#calls.get(answer.id)?.watch?.(answer.share);
+      // A design that waits behind something long is not hung.
+      if (this.#watch !== 0) this.#startWatch();
+    }
+    else if (answer.kind === "result") this.#settle(answer.id)?.resolve(answer.value);
     else if (answer.kind === "refused") this.#settle(answer.id)?.reject(new Refused(answer.message, answer.path));
     else if (answer.kind === "crash") this.#replace(answer.message);
     else if (answer.kind !== "ready" && answer.edition === this.#edition) {
-      if (answer.kind === "done" || answer.kind === "problems") clearTimeout(this.#watch);
+      if (answer.kind === "done" || answer.kind === "problems") this.#stopWatch();
       else this.#startWatch();
       this.#listeners.onEdition(answer);
     }
@@ -134,8 +174,13 @@ export class EngineLink {
     return call;
   }
 
-  #startWatch() {
+  #stopWatch() {
     clearTimeout(this.#watch);
+    this.#watch = 0;
+  }
+
+  #startWatch() {
+    this.#stopWatch();
     this.#watch = setTimeout(() => this.#replace("it gave no answer for half a minute"), PATIENCE);
   }
 
@@ -144,19 +189,37 @@ export class EngineLink {
    * @param {string} reason
    */
   #replace(reason) {
-    clearTimeout(this.#watch);
-    this.#worker?.terminate();
-    this.#worker = undefined;
-    for (const call of this.#calls.values()) call.reject(new Refused("The engine stopped before it was done. Try again.", ""));
-    this.#calls.clear();
+    this.#end(() => true, "The engine stopped before it was done. Try again.");
     const again = this.#crashed !== this.#edition;
     this.#crashed = this.#edition;
     this.start().then(
       () => {
-        if (again && this.#shown) this.#send({ kind: "design", edition: this.#edition, ...this.#shown });
+        if (again) this.#showAgain();
         this.#listeners.onTrouble(reason, again);
       },
       () => this.#listeners.onTrouble(reason, false),
     );
+  }
+
+  #showAgain() {
+    if (!this.#shown) return;
+    this.#send({ kind: "design", edition: this.#edition, ...this.#shown });
+    this.#startWatch();
+  }
+
+  /**
+   * Ends the thread, and with it the calls that `which` names.
+   * @param {(waiting: Waiting) => boolean} which
+   * @param {string} words why nothing came of them
+   */
+  #end(which, words) {
+    this.#stopWatch();
+    this.#worker?.terminate();
+    this.#worker = undefined;
+    for (const [id, waiting] of this.#calls) {
+      if (!which(waiting)) continue;
+      this.#calls.delete(id);
+      waiting.reject(new Refused(words, ""));
+    }
   }
 }

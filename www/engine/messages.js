@@ -149,6 +149,7 @@
  *   | { kind: "noMesh", edition: number, run: string, message: string }
  *   | { kind: "done", edition: number, milliseconds: number }
  *   | { kind: "result", id: number, value: string | Uint8Array }
+ *   | { kind: "progress", id: number, share: number }
  *   | { kind: "refused", id: number, message: string, path: string }
  *   | { kind: "crash", edition: number, message: string }} Answer
  */

@@ -150,8 +150,10 @@ function answered({ id, call, args }) {
       variants: engine.variants, stances: engine.stances, inspect: engine.inspect, codeOf: engine.codeOf,
       exportFile: engine.exportFile, fileName: engine.fileName,
     };
-    const run = /** @type {(...given: (string | Uint8Array)[]) => string | Uint8Array} */ (calls[call]);
-    return { kind: "result", id, value: run(...args) };
+    const run = /** @type {(...given: any[]) => string | Uint8Array} */ (calls[call]);
+    // What may take long tells how much of it is done.
+    const watch = call === "exportFile" ? [(/** @type {number} */ share) => post({ kind: "progress", id, share })] : [];
+    return { kind: "result", id, value: run(...args, ...watch) };
   } catch (error) {
     if (!isRefusal(error)) post({ kind: "crash", edition: -1, message: wordsOf(error) });
     return { kind: "refused", id, message: wordsOf(error), path: pathOf(error) };

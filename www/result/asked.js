@@ -53,7 +53,7 @@ export class Asked {
    * @param {string} run
    */
   of(run) {
-    const { link, text, fresh, deviation, compensated } = this.#app;
+    const { link, text, fresh, saving: { deviation, compensated } } = this.#app;
     const key = `${link.edition} ${deviation} ${compensated}`;
     const told = this.#told.get(run);
     const current = told?.key === key;

@@ -8,7 +8,7 @@ export function problems(text: string): string;
 export function report(text: string): string;
 export function scene(text: string): string;
 export function tubeMesh(text: string, run: string, deviation: number): { positions: Float32Array; indices: Uint32Array };
-export function exportFile(text: string, request: string): Uint8Array;
+export function exportFile(text: string, request: string, watch?: (share: number) => void): Uint8Array;
 export function inspect(text: string, request: string): string;
 export function fileName(text: string, request: string): string;
 export function apply(text: string, patch: string): string;
