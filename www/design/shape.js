@@ -73,11 +73,12 @@ const station = either(
 const dress = object({
   diameter: perhaps(typed), end_diameter: perhaps(typed), blend: typed, lobes: typed, depth: typed, twist_deg_per_mm: typed,
 });
+const stance = perhaps(either(nothing, object({ up: point, turn_deg: perhaps(typed) })));
 const run = object({
   name: text, from: text, to: text, tube: object({ outer_diameter: typed, bore: typed }), bend_radius: typed,
   fit_bends: perhaps(flag), route: listOf(station), dress: perhaps(either(nothing, dress)),
   ends: object({ chamfer_deg: typed, chamfer_length: typed, edge_break: typed, trim: typed, seat_mark: flag }),
-  stance: perhaps(either(nothing, object({ up: point, turn_deg: perhaps(typed) }))),
+  stance, cuts: perhaps(listOf(object({ at: typed, stance }))),
 });
 const keepOut = either(
   object({ name: text, box: object({ min: point, max: point }) }),
@@ -95,6 +96,7 @@ const design = object({
     material: either(text, material), printer: either(text, printer),
     factors: perhaps(object({ warm: typed, lasting: typed, safety: typed })),
     fit: perhaps(either(nothing, fit)),
+    joint: perhaps(object({ length: typed, clearance: typed, wall: typed, key_depth: typed, bond_mpa: typed })),
   }),
   loop: object({
     flow_l_per_h: typed, coolant: either(text, coolant), cold_c: perhaps(typed), working_c: typed, fault_c: typed,

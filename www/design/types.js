@@ -31,8 +31,9 @@
 /**
  * @typedef {{ name: string, from: string, to: string, tube: TubeSize, bend_radius: Typed,
  *   fit_bends?: boolean, route: Station[], dress?: Dress | null, ends: Ends,
- *   stance?: Stance | null }} Run
+ *   stance?: Stance | null, cuts?: Cut[] }} Run
  */
+/** @typedef {{ at: Typed, stance?: Stance | null }} Cut where a run is cut, and how the piece that begins there stands */
 /** @typedef {{ up: Point, turn_deg?: Typed }} Stance how a tube stands on the printer's plate */
 /** @typedef {{ name: string, box: { min: Point, max: Point } }} BoxKeepOut */
 /** @typedef {{ name: string, cylinder: { from: Point, to: Point, radius: Typed } }} CylinderKeepOut */
@@ -45,6 +46,7 @@
  *   roughness_um?: Known, price_per_l?: Known, cautions?: string, source?: string }} Material
  */
 /** @typedef {{ warm: Typed, lasting: Typed, safety: Typed }} Factors what strength is lessened by */
+/** @typedef {{ length: Typed, clearance: Typed, wall: Typed, key_depth: Typed, bond_mpa: Typed }} Joint how pieces are joined */
 /** @typedef {{ nominal: Typed, measured?: Known }} Reading a size in the file, and as calipers read it */
 /** @typedef {{ outer_diameter: Typed, measured?: Known }} Fitted the end of a coupon that fitted best */
 /**
@@ -77,7 +79,8 @@
 /**
  * @typedef {{ format: string, version: number, name: string, notes: string, fittings: Fitting[], ports: Port[],
  *   runs: Run[], keep_outs: KeepOut[], clearance: Typed,
- *   process: { material: string | Material, printer: string | Printer, factors?: Factors, fit?: Fit | null }, loop: Loop }} Design
+ *   process: { material: string | Material, printer: string | Printer, factors?: Factors, fit?: Fit | null,
+ *     joint?: Joint }, loop: Loop }} Design
  */
 
 /** @typedef {"fittings" | "ports" | "runs" | "keep_outs"} ListName */

@@ -1,8 +1,8 @@
 //! The one way a design is written: every key, in the document's order, numbers as short as they read back the same.
 
-use super::making::{Factors, Fit, Material, Printer, Reading};
+use super::making::{Factors, Fit, JointSizes, Material, Printer, Reading};
 use super::model::{
-    Coil, Coordinate, Design, Dress, Elbow, Ends, Fitting, KeepOut, KeepOutShape, Port, Run, Seal, Station,
+    Coil, Coordinate, Design, Dress, Elbow, Ends, Fitting, KeepOut, KeepOutShape, Port, Run, Seal, Stance, Station,
 };
 use super::parse::{FORMAT, VERSION};
 use super::working::{Coolant, LeakReadings, Loop, LoopPart, PumpStated};
@@ -30,6 +30,7 @@ pub fn canonical(design: &Design) -> String {
                 Some(readings) => fit(w.key("fit"), readings),
                 None => w.null("fit"),
             }
+            joint(w.key("joint"), &design.process.joint);
         });
         working(w.key("loop"), &design.working);
     });
@@ -100,14 +101,24 @@ fn run(w: &mut Writer, run: &Run) {
             None => w.null("dress"),
         }
         ends(w.key("ends"), &run.ends);
-        match &run.stance {
-            Some(stance) => w.key("stance").object(|w| {
-                w.point("up", &stance.up);
-                w.number("turn_deg", stance.turn_deg);
-            }),
-            None => w.null("stance"),
-        }
+        stance(w, run.stance.as_ref());
+        w.list("cuts", &run.cuts, |w, cut| {
+            w.object(|w| {
+                w.number("at", cut.at);
+                stance(w, cut.stance.as_ref());
+            });
+        });
     });
+}
+
+fn stance(w: &mut Writer, stance: Option<&Stance>) {
+    match stance {
+        Some(stance) => w.key("stance").object(|w| {
+            w.point("up", &stance.up);
+            w.number("turn_deg", stance.turn_deg);
+        }),
+        None => w.null("stance"),
+    }
 }
 
 fn dress(w: &mut Writer, dress: &Dress) {
@@ -223,6 +234,16 @@ fn factors(w: &mut Writer, factors: &Factors) {
         w.number("warm", factors.warm);
         w.number("lasting", factors.lasting);
         w.number("safety", factors.safety);
+    });
+}
+
+fn joint(w: &mut Writer, joint: &JointSizes) {
+    w.object(|w| {
+        w.number("length", joint.length);
+        w.number("clearance", joint.clearance);
+        w.number("wall", joint.wall);
+        w.number("key_depth", joint.key_depth);
+        w.number("bond_mpa", joint.bond_mpa);
     });
 }
 

@@ -11,6 +11,23 @@ pub struct Process {
     pub factors: Factors,
     /// What calipers read of a coupon; none where none was measured.
     pub fit: Option<Fit>,
+    /// How pieces of a cut run are joined.
+    pub joint: JointSizes,
+}
+
+/// A bonded joint of two pieces: a spigot in a socket. Common practice, no source, but where said.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct JointSizes {
+    /// Length of the spigot, mm.
+    pub length: f64,
+    /// Gap for the adhesive, mm: all round the spigot, and beyond its tip.
+    pub clearance: f64,
+    /// Least wall of the socket, mm.
+    pub wall: f64,
+    /// How far the key stands out of the spigot, mm; 0 for none.
+    pub key_depth: f64,
+    /// Shear strength of the bond, MPa; from memory, unverified.
+    pub bond_mpa: f64,
 }
 
 /// What calipers read of a fit coupon, or of other prints of known sizes.

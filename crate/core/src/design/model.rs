@@ -120,7 +120,18 @@ pub struct Run {
     pub dress: Option<Dress>,
     /// How the tube's ends are finished.
     pub ends: Ends,
-    /// How it stands on the printer's plate; none for the best that is found.
+    /// How it stands on the printer's plate, or its first piece where it is cut; none for the best that is found.
+    pub stance: Option<Stance>,
+    /// Where it is cut into pieces that are printed one by one, in order along it; none for a run in one piece.
+    pub cuts: Vec<Cut>,
+}
+
+/// A place where a run is cut into two pieces, which a bonded joint puts together again.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Cut {
+    /// Arc length from the run's first end face to the bore's seam, mm; above zero.
+    pub at: f64,
+    /// How the piece that begins here stands on the printer's plate; none for the best that is found.
     pub stance: Option<Stance>,
 }
 
@@ -326,6 +337,14 @@ impl Run {
     pub fn largest_radius(&self) -> f64 {
         let dressed = self.dress.as_ref().map(|dress| dress.diameters(self.tube.outer_diameter));
         dressed.into_iter().flatten().fold(self.tube.outer_diameter, f64::max) / 2.0
+    }
+
+    /// The stance of a piece, counted from 0 along the run.
+    pub fn stance_of(&self, piece: usize) -> Option<Stance> {
+        match piece.checked_sub(1) {
+            None => self.stance,
+            Some(cut) => self.cuts.get(cut).and_then(|cut| cut.stance),
+        }
     }
 
     /// Thickness of the plain tube, mm.

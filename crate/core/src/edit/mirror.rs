@@ -5,7 +5,7 @@ use super::names::fresh;
 use super::{tidy, within_half_turn};
 use crate::design::wording::{quoted, shown};
 use crate::design::{
-    Coil, Coordinate, Corner, Design, Dress, Elbow, Fitting, Hand, Port, Refusal, Run, Station, Through,
+    Coil, Coordinate, Corner, Cut, Design, Dress, Elbow, Fitting, Hand, Port, Refusal, Run, Station, Through,
 };
 use crate::layout::{Vec3, reference_perpendicular, unit};
 use crate::quantity::{FITTING_NAME, FURTHEST, MOST_PORTS, PORT_NAME, RUN_NAME};
@@ -56,6 +56,7 @@ pub fn mirrored(design: &Design, run: usize, plane: Plane) -> Result<Design, Ref
             .map(|dress| Dress { twist_deg_per_mm: 0.0 - dress.twist_deg_per_mm, ..dress.clone() }),
         // The other hand's shape stands in its own way.
         stance: None,
+        cuts: run_before.cuts.iter().map(|cut| Cut { stance: None, ..*cut }).collect(),
         ..run_before.clone()
     };
     after.runs.insert(run + 1, twin);

@@ -1,5 +1,6 @@
 //! Edits of a design as a whole: a run copied, turned round or mirrored, a friend's measurements taken over; and what
-//! sets two designs apart. All are pure functions of what the builder stated; none looks at a centreline.
+//! sets two designs apart. All are pure functions of what the builder stated; none looks at a centreline, but for the length that a
+//! cut run is turned round by.
 
 mod copy;
 mod difference;
@@ -15,7 +16,9 @@ pub use mirror::{Plane, mirrored};
 pub use ports::with_ports_of;
 pub use reverse::reversed;
 
+use crate::centreline;
 use crate::design::{Design, Refusal, canonical, parse};
+use crate::layout;
 use request::Request;
 
 /// The design after an edit. `request` is JSON, one of
@@ -31,7 +34,10 @@ pub fn edited(text: &str, request: &str) -> Result<Design, Refusal> {
         Request::Copy { run } => copied(&design, run)?,
         Request::Reverse { run } => {
             let mut after = design;
-            after.runs[run] = reversed(&after.runs[run]);
+            let is_cut = !after.runs[run].cuts.is_empty();
+            let drawn = || centreline::line_of(&after.runs[run], &layout::place(&after).runs[run]).line;
+            let length = if is_cut { drawn().map(|line| line.length) } else { None };
+            after.runs[run] = reversed(&after.runs[run], length, after.process.joint.length);
             after
         }
         Request::Mirror { run, plane } => mirrored(&design, run, plane)?,

@@ -1,16 +1,23 @@
 //! A run told from its other end: the same tube to the last point.
 
 use super::{tidy, within_half_turn};
-use crate::design::{Coil, Coordinate, Dress, Run, Station};
+use crate::design::{Coil, Coordinate, Cut, Dress, Run, Station};
 use crate::layout::{Vec3, unit};
 
 /// The run with its ends swapped and its stations in the other order.
 ///
 /// Every point of the centreline stays where it is. A dress keeps its diameters and the hand of its twist; its lobes
-/// begin at the other end then, so they may stand turned. Turning round twice gives the run again, but that an end
-/// diameter once swapped in stays written out.
-pub fn reversed(run: &Run) -> Run {
+/// begin at the other end then, so they may stand turned. Cuts stay where they are: spigots of `spigot` mm reach back from
+/// the other side of each joint then, and the seam with them; on a run whose `length`, mm, is not known there is no place
+/// for them. Turning round twice gives the run again, but that an end diameter once swapped in stays written out.
+pub fn reversed(run: &Run, length: Option<f64>, spigot: f64) -> Run {
+    let stances: Vec<_> = (0..=run.cuts.len()).rev().map(|piece| run.stance_of(piece)).collect();
+    let places = run.cuts.iter().rev().filter_map(|cut| Some(tidy(length? - cut.at + spigot)));
+    let cuts = places.zip(&stances[1..]).map(|(at, stance)| Cut { at, stance: *stance });
+    let cuts: Vec<Cut> = cuts.filter(|cut| cut.at > 0.0).collect();
     Run {
+        stance: if cuts.is_empty() { run.stance } else { stances[0] },
+        cuts,
         from: run.to.clone(),
         to: run.from.clone(),
         route: run.route.iter().rev().map(station).collect(),

@@ -1,5 +1,6 @@
 //! From text to design: every value checked, every reference resolved, every refusal with its place and a way out.
 
+mod cuts;
 mod dress;
 mod fit;
 mod fittings;

@@ -1,6 +1,6 @@
 //! What the tubes are made of and on: shipped presets by name, or whole objects.
 
-use super::super::making::{Factors, Printer, Process};
+use super::super::making::{Factors, JointSizes, Printer, Process};
 use super::super::node::Node;
 use super::super::place::Place;
 use super::super::reader::{Keys, Reader};
@@ -30,14 +30,31 @@ const PRINTER_KEYS: &[&str] = &[
 pub(super) fn read(reader: &mut Reader, design: &Keys<'_, '_>) -> Option<Process> {
     let place = design.place.key("process");
     let keys = match design.get("process") {
-        Some(node) => reader.keys(node, &place, "The process", &["material", "printer", "factors", "fit"])?,
+        Some(node) => reader.keys(node, &place, "The process", &["material", "printer", "factors", "fit", "joint"])?,
         None => Keys::none(&place),
     };
     let material = preset_or_own(reader, &keys, &q::MATERIAL, presets::materials, |m| &m.name, material::read);
     let printer = preset_or_own(reader, &keys, &q::PRINTER, presets::printers, |p| &p.name, printer);
     let factors = factors(reader, &keys);
     let fit = optional(reader, &keys, "fit", fit::read);
-    Some(Process { material: material?, printer: printer?, factors: factors?, fit: fit? })
+    let joint = joint(reader, &keys);
+    Some(Process { material: material?, printer: printer?, factors: factors?, fit: fit?, joint: joint? })
+}
+
+fn joint(reader: &mut Reader, process: &Keys<'_, '_>) -> Option<JointSizes> {
+    let place = process.place.key("joint");
+    let keys = match process.get("joint") {
+        Some(node) => {
+            reader.keys(node, &place, "The joint", &["length", "clearance", "wall", "key_depth", "bond_mpa"])?
+        }
+        None => Keys::none(&place),
+    };
+    let length = reader.number(&keys, &q::JOINT_LENGTH);
+    let clearance = reader.number(&keys, &q::JOINT_CLEARANCE);
+    let wall = reader.number(&keys, &q::JOINT_WALL);
+    let key_depth = reader.number(&keys, &q::JOINT_KEY);
+    let bond_mpa = reader.number(&keys, &q::JOINT_BOND);
+    Some(JointSizes { length: length?, clearance: clearance?, wall: wall?, key_depth: key_depth?, bond_mpa: bond_mpa? })
 }
 
 fn factors(reader: &mut Reader, process: &Keys<'_, '_>) -> Option<Factors> {

@@ -1,19 +1,19 @@
 //! Runs: the tubes and their ends.
 
-use super::super::model::{Ends, Run, Stance, TubeSize};
+use super::super::model::{Ends, Run, TubeSize};
 use super::super::node::Node;
 use super::super::place::Place;
 use super::super::reader::{Keys, Reader};
 use super::super::wording::{shown, shown_down};
 use super::names::Names;
-use super::{dress, each, route};
-use crate::layout::Vec3;
-use crate::quantity::{self as q, LEAST_FACING};
+use super::{cuts, dress, each, route};
+use crate::quantity as q;
 
 /// Bend radius where none is stated, as a multiple of the outer diameter; common practice, no source.
 const USUAL_BEND: f64 = 2.0;
 
-const KEYS: &[&str] = &["name", "from", "to", "tube", "bend_radius", "fit_bends", "route", "dress", "ends", "stance"];
+const KEYS: &[&str] =
+    &["name", "from", "to", "tube", "bend_radius", "fit_bends", "route", "dress", "ends", "stance", "cuts"];
 
 /// The design's runs.
 pub(super) fn read(reader: &mut Reader, design: &Keys<'_, '_>, ports: &Names<'_>) -> Option<Vec<Run>> {
@@ -37,7 +37,8 @@ fn run(reader: &mut Reader, node: &Node, place: &Place<'_>, ports: &Names<'_>) -
     let fit_bends = reader.flag(&keys, &q::FIT_BENDS);
     let dress = dress::read(reader, &keys, tube);
     let ends = ends(reader, &keys);
-    let stance = stance(reader, &keys);
+    let stance = cuts::stance(reader, &keys, &q::STANCE_UP, &q::STANCE_TURN);
+    let cuts = cuts::read(reader, &keys);
     let tube = tube?;
     Some(Run {
         name: name?,
@@ -50,22 +51,8 @@ fn run(reader: &mut Reader, node: &Node, place: &Place<'_>, ports: &Names<'_>) -
         dress: dress?,
         ends: ends?,
         stance: stance?,
+        cuts: cuts?,
     })
-}
-
-/// The run's own stance on the plate; none where it is left out or null.
-fn stance(reader: &mut Reader, run: &Keys<'_, '_>) -> Option<Option<Stance>> {
-    let Some(node) = run.get("stance").filter(|node| !matches!(node, Node::Null)) else { return Some(None) };
-    let place = run.place.key("stance");
-    let keys = reader.keys(node, &place, "A stance", &["up", "turn_deg"])?;
-    let up = reader.point(&keys, "up", &q::STANCE_UP);
-    let turn_deg = reader.number(&keys, &q::STANCE_TURN);
-    let up = up?;
-    if Vec3::from(up).norm() < LEAST_FACING {
-        reader.refuse(&place.key("up"), "Up: it points nowhere. Give a direction, such as [0, 0, 1].");
-        return None;
-    }
-    Some(Some(Stance { up, turn_deg: turn_deg? }))
 }
 
 fn tube(reader: &mut Reader, run: &Keys<'_, '_>) -> Option<TubeSize> {

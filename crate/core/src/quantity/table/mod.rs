@@ -13,6 +13,7 @@ macro_rules! rows {
 
 mod around;
 mod fit;
+mod joint;
 mod making;
 mod parts;
 mod route;
@@ -21,6 +22,7 @@ mod working;
 
 pub use around::*;
 pub use fit::*;
+pub use joint::*;
 pub use making::*;
 pub use parts::*;
 pub use route::*;
@@ -40,6 +42,8 @@ pub const MOST_PUMP_POINTS: usize = 100;
 pub const MOST_READINGS: usize = 100;
 /// Most runs of a design.
 pub const MOST_RUNS: usize = 200;
+/// Most cuts of a run.
+pub const MOST_CUTS: usize = 20;
 /// Most stations of a run.
 pub const MOST_STATIONS: usize = 2_000;
 /// Most tube of a design, mm: 100 m.
@@ -58,7 +62,7 @@ pub const USUAL_DEVIATION: f64 = 0.01;
 
 /// Every row, about in the order of the document.
 pub fn quantities() -> impl Iterator<Item = &'static Quantity> {
-    [parts::ROWS, runs::ROWS, route::ROWS, around::ROWS, making::ROWS, fit::ROWS, working::ROWS]
+    [parts::ROWS, runs::ROWS, route::ROWS, around::ROWS, making::ROWS, joint::ROWS, fit::ROWS, working::ROWS]
         .into_iter()
         .flatten()
         .copied()

@@ -67,6 +67,22 @@ rows! {
         "How far the tube is turned on the plate, seen from above against the clock.")
         .from(-360.0).to(360.0).step(1.0, 0.0).or(0.0);
 
+    /// Where a run is cut.
+    CUT_AT = number("/runs/*/cuts/*/at", "Cut at", "mm",
+        "How far along the tube from its first end face the two pieces meet inside; the joint reaches back from there.")
+        .above(0.0).to(100_000.0).step(1.0, 150.0);
+    /// How a further piece stands on the plate.
+    CUT_STANCE = group("/runs/*/cuts/*/stance", "Own stance of this piece",
+        "How the piece that begins at this cut stands on the printer's plate; left out, the best that is found.");
+    /// Which way of a further piece is away from the plate.
+    CUT_STANCE_UP = number("/runs/*/cuts/*/stance/up/*", "Up", "",
+        "The direction in your axes that points away from the plate when this piece is printed.")
+        .from(-1e6).to(1e6).step(0.1, 1.0);
+    /// Turn of a further piece on the plate.
+    CUT_STANCE_TURN = number("/runs/*/cuts/*/stance/turn_deg", "Turn", "°",
+        "How far the piece is turned on the plate, seen from above against the clock.")
+        .from(-360.0).to(360.0).step(1.0, 0.0).or(0.0);
+
     /// Angle of the lead-in chamfer.
     CHAMFER_ANGLE = number("/runs/*/ends/chamfer_deg", "Chamfer angle", "°",
         "Angle between the chamfer and the tube's axis; 15 to 20 lets the end slide past the O-ring.")
