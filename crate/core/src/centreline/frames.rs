@@ -4,7 +4,7 @@
 //! carried by two reflections a step (Wang, Juettler, Zheng and Liu 2008, ACM Trans. Graph. 27, 1), whose error falls
 //! with the fourth power of the step.
 
-use crate::centreline::{Centreline, Piece, Sample, Shape};
+use super::{Centreline, Piece, Sample, Shape};
 use crate::layout::{Vec3, perpendicular, reference_perpendicular, rotate};
 
 /// Widest turn between two places that a frame is carried by reflections, radians.
@@ -16,10 +16,10 @@ const FEWEST: usize = 8;
 const SAME_PLACE: f64 = 1e-9;
 
 /// Two unit directions across the centreline; with the direction of travel they make a right-handed frame.
-pub(super) type Frame = [Vec3; 2];
+pub(crate) type Frame = [Vec3; 2];
 
 /// The frames of a centreline.
-pub(super) struct Frames<'a> {
+pub(crate) struct Frames<'a> {
     line: &'a Centreline,
     starts: Vec<Start>,
 }
@@ -34,7 +34,7 @@ enum Start {
 
 impl<'a> Frames<'a> {
     /// The frames of `line`, the first with the reference perpendicular.
-    pub(super) fn of(line: &'a Centreline) -> Self {
+    pub(crate) fn of(line: &'a Centreline) -> Self {
         let mut frame = line.pieces.first().map_or([Vec3::x(), Vec3::y()], |piece| {
             let first = reference_perpendicular(&piece.direction);
             [first, piece.direction.cross(&first)]
@@ -57,7 +57,7 @@ impl<'a> Frames<'a> {
     }
 
     /// The frame `local` mm from the start of a piece, where the centreline is as `sample` says.
-    pub(super) fn at(&self, piece: usize, local: f64, sample: &Sample) -> Frame {
+    pub(crate) fn at(&self, piece: usize, local: f64, sample: &Sample) -> Frame {
         let on = &self.line.pieces[piece];
         match &self.starts[piece] {
             Start::Plain(frame) => turned(frame, on, local),

@@ -14,6 +14,18 @@ impl Centreline {
         }
     }
 
+    /// Largest coordinate of its pieces' ends, and of a bend's far side, mm.
+    pub fn reach(&self) -> f64 {
+        self.pieces
+            .iter()
+            .flat_map(|piece| {
+                let end = piece.at(piece.length).point;
+                let bulge = piece.radius().map_or(0.0, |radius| piece.length.min(2.0 * radius));
+                [piece.start.amax() + bulge, end.amax()]
+            })
+            .fold(0.0, f64::max)
+    }
+
     /// The least bend radius on it, mm; infinite where nothing bends.
     pub fn tightest_radius(&self) -> f64 {
         self.pieces.iter().filter_map(Piece::radius).fold(f64::INFINITY, f64::min)

@@ -4,7 +4,7 @@ use super::{Finding, Severity};
 use crate::centreline::{Piece, RunLine};
 use crate::design::{Corner, Design, Fitting, Port, Run, Station, wording};
 use crate::layout::{EndPose, Layout, PlacedCorner, PlacedRun, PlacedStation, Vec3};
-use crate::tube::Profile;
+use crate::tube::{Cutting, Profile};
 
 /// What a check may look at: every stage before it.
 #[derive(Debug, Clone, Copy)]
@@ -124,7 +124,22 @@ impl<'a> OneRun<'a> {
 
     /// The sections along a centreline of `length` mm.
     pub(super) fn profile(&self, length: f64) -> Profile {
+        let plain = self.uncut(length);
+        if self.run.cuts.is_empty() { plain } else { self.cutting().joined(&plain) }
+    }
+
+    fn uncut(&self, length: f64) -> Profile {
         Profile::of(self.run, self.placed, &self.design.process.printer, length)
+    }
+
+    /// Its joints, and the cuts that have no room for one.
+    pub(super) fn cutting(&self) -> Cutting {
+        match &self.drawn.line {
+            Some(line) if !self.run.cuts.is_empty() => {
+                Cutting::of(self.design, self.run, self.placed, line, &self.uncut(line.length))
+            }
+            _ => Cutting::default(),
+        }
     }
 
     /// The drawn pieces; none where there is no curve.

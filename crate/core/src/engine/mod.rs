@@ -14,7 +14,7 @@ mod vocabulary;
 
 pub use files::{export_file, file_name};
 pub use inspect::inspect;
-pub use stages::Stages;
+pub use stages::{Piece, Stages};
 pub use vocabulary::vocabulary;
 
 use crate::design::{self, LONGEST_TEXT, Refusal};

@@ -14,9 +14,10 @@ use crate::design::{Fitting, Refusal};
 use crate::export::{self, DesignTold, Kind, NamedMesh, PackFile, file_stem, unique_stems};
 use crate::layout::EndPose;
 use crate::mesh::Mesh;
-use crate::print::{BEYOND_SOCKET, Standing, Subject};
+use crate::print::{Standing, Subject};
 use crate::service::SealAtEnd;
 use crate::sheet::{End, Piece, Sheet, Stood, sheet};
+use crate::tube::BEYOND_SOCKET;
 
 /// Where the sheet, the plots and the coupons are; no run's folder is called so.
 const SHEET: &str = "sheet.html";

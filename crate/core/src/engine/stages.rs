@@ -8,7 +8,7 @@ use crate::design::{self, Design, Refusal};
 use crate::layout::{self, Layout};
 use crate::mesh::{self, Fault, Mesh};
 use crate::quantity::{LEAST_DEVIATION, MOST_DEVIATION, MOST_TUBE};
-use crate::tube::Profile;
+use crate::tube::{Cutting, Profile};
 
 /// A design with everything placed and every centreline drawn.
 #[derive(Debug, Clone)]
@@ -21,6 +21,19 @@ pub struct Stages<'t> {
     pub layout: Layout,
     /// The runs' centrelines.
     pub lines: Vec<RunLine>,
+}
+
+/// What is printed in one go: a run, or a part of one that is cut.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Piece {
+    /// Index of its run.
+    pub run: usize,
+    /// Its place among the run's pieces, from 0.
+    pub index: usize,
+    /// How many pieces the run has.
+    pub of: usize,
+    /// Its skins, in the run's arc lengths.
+    pub profile: Profile,
 }
 
 impl<'t> Stages<'t> {
@@ -65,8 +78,32 @@ impl<'t> Stages<'t> {
         line.is_some_and(|line| mesh::fault(&self.design.runs[run], &self.profile(run, line.length), line).is_none())
     }
 
-    /// The sections of a run whose centreline has `length` mm.
+    /// The sections of a run whose centreline has `length` mm: put together, where it is cut.
     pub fn profile(&self, run: usize, length: f64) -> Profile {
+        let plain = self.uncut(run, length);
+        if self.design.runs[run].cuts.is_empty() { plain } else { self.cutting(run).joined(&plain) }
+    }
+
+    /// The joints of a run, and the cuts that have no room for one.
+    pub fn cutting(&self, run: usize) -> Cutting {
+        let stated = &self.design.runs[run];
+        match &self.lines[run].line {
+            Some(line) if !stated.cuts.is_empty() => {
+                Cutting::of(&self.design, stated, &self.layout.runs[run], line, &self.uncut(run, line.length))
+            }
+            _ => Cutting::default(),
+        }
+    }
+
+    /// What is printed of a run, piece by piece; one where it is not cut, none where it has no centreline.
+    pub fn pieces(&self, run: usize) -> Vec<Piece> {
+        let Some(line) = &self.lines[run].line else { return Vec::new() };
+        let profiles = self.cutting(run).pieces(&self.uncut(run, line.length));
+        let of = profiles.len();
+        profiles.into_iter().enumerate().map(|(index, profile)| Piece { run, index, of, profile }).collect()
+    }
+
+    fn uncut(&self, run: usize, length: f64) -> Profile {
         Profile::of(&self.design.runs[run], &self.layout.runs[run], &self.design.process.printer, length)
     }
 
@@ -96,6 +133,18 @@ impl<'t> Stages<'t> {
         };
         mesh::run_mesh(stated, &self.profile(run, line.length), line, deviation)
             .map_err(|fault| self.refused(run, &fault))
+    }
+
+    /// The triangles of one piece of a run.
+    ///
+    /// # Errors
+    /// A run that cannot be made: what is found about it.
+    pub fn piece_mesh(&self, piece: &Piece, deviation: f64) -> Result<Mesh, Refusal> {
+        let run = piece.run;
+        let (stated, Some(line)) = (&self.design.runs[run], &self.lines[run].line) else {
+            return Err(self.not_made(run));
+        };
+        mesh::run_mesh(stated, &piece.profile, line, deviation).map_err(|fault| self.refused(run, &fault))
     }
 
     /// The triangles of a run's file, corrected by what a coupon said: sections changed, and all of it scaled about the datum,

@@ -36,7 +36,11 @@ pub(super) struct Skin<'a> {
     pub lobes: Option<&'a Lobes>,
 }
 
-impl Skin<'_> {
+impl<'a> Skin<'a> {
+    pub fn of(section: &'a Section, lobes: Option<&'a Lobes>) -> Self {
+        Self { section, lobes }
+    }
+
     /// Arc lengths where its shape changes its course.
     pub fn breaks(&self) -> Vec<f64> {
         Section::breaks_of([self.section].into_iter().chain(self.lobes.map(|lobes| &lobes.half)))
@@ -55,7 +59,7 @@ pub(super) struct Fineness {
 /// The fineness with the fewest triangles that stays within `allowed` mm of the exact skin.
 pub(super) fn choose(line: &Centreline, skin: &Skin<'_>, stretches: &[Vec<Part>], allowed: f64) -> Fineness {
     let radius = skin.section.largest();
-    let allowed = if grazes(line, radius) { allowed.min(MOST_GRAZING * radius) } else { allowed };
+    let allowed = if grazes(line, skin.section) { allowed.min(MOST_GRAZING * radius) } else { allowed };
     let deepest = skin.lobes.map_or((0.0, 0), |lobes| (lobes.half.largest(), lobes.count));
     let bends = line.pieces.iter().any(|piece| piece.radius().is_some());
     let at = |around: usize| Fineness { around, steps: steps(stretches, skin, allowed, around) };
@@ -71,9 +75,11 @@ pub(super) fn choose(line: &Centreline, skin: &Skin<'_>, stretches: &[Vec<Part>]
 }
 
 /// Whether the skin comes so near to a bend's axis that corners pushed out must be held back there.
-fn grazes(line: &Centreline, radius: f64) -> bool {
+fn grazes(line: &Centreline, section: &Section) -> bool {
+    let radius = section.largest();
     let near = 4.0 * (push(FEWEST_AROUND) - 1.0) * radius;
-    line.pieces.iter().filter_map(crate::centreline::Piece::radius).any(|bend| bend - radius < near)
+    let reach = |piece: &crate::centreline::Piece| section.largest_between(piece.from, piece.to());
+    line.pieces.iter().any(|piece| piece.radius().is_some_and(|bend| bend - reach(piece) < near))
 }
 
 /// Fewest corners that stick out, and cut off from the deepest wave, at most `out`; of a circle they always cut off less

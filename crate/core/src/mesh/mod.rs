@@ -6,7 +6,6 @@
 
 mod cap;
 mod fineness;
-mod frames;
 mod refusal;
 mod rings;
 mod skin;
@@ -17,11 +16,10 @@ mod volume;
 pub use refusal::{Fault, fault};
 pub use solidity::{Flaw, is_solid, signed_volume, solidity};
 
-use crate::centreline::Centreline;
+use crate::centreline::{Centreline, Frames};
 use crate::design::Run;
 use crate::tube::{Profile, rounding};
 use fineness::{Fineness, Skin};
-use frames::Frames;
 use stretches::{Part, stretches};
 
 /// A triangle mesh, mm, outward normals by the right-hand rule, closed.
@@ -70,7 +68,7 @@ const MOST_TRIANGLES: usize = 8_000_000;
 /// third, and for flanks that lean.
 const WAVY: f64 = 0.95;
 
-/// The mesh of a run of that profile along its centreline. No point of it is farther than `deviation` mm (0.001 to 1)
+/// The mesh of a run, or of a piece of it, of that profile along the run's centreline, as far as the profile goes. No point of it is farther than `deviation` mm (0.001 to 1)
 /// from the exact skin, nor the skin from it.
 ///
 /// # Errors
@@ -80,7 +78,7 @@ pub fn run_mesh(run: &Run, profile: &Profile, line: &Centreline, deviation: f64)
     if let Some(fault) = fault(run, profile, line) {
         return Err(fault);
     }
-    let reach = refusal::reach_of(line) + profile.largest_outer();
+    let reach = line.reach() + profile.largest_outer();
     // A coarse mesh must not let the skins touch, so a thin wall bounds the deviation as well.
     let asked = deviation.min(profile.tip_wall() / 4.0).min(profile.least_wall().wall / 4.0);
     let allowed = asked * 0.99 - 0.9 * f64::from(rounding(reach));
@@ -88,9 +86,8 @@ pub fn run_mesh(run: &Run, profile: &Profile, line: &Centreline, deviation: f64)
         return Err(Fault::far(reach, asked));
     }
     let frames = Frames::of(line);
-    let wavy = if profile.lobes.is_some() { WAVY } else { 1.0 };
-    let outer = Plan::of(line, Skin { section: &profile.outer, lobes: profile.lobes.as_ref() }, allowed * wavy);
-    let bore = Plan::of(line, Skin { section: &profile.bore, lobes: None }, allowed);
+    let outer = Plan::of(line, Skin::of(&profile.outer, profile.lobes.as_ref()), allowed);
+    let bore = Plan::of(line, Skin::of(&profile.bore, profile.bore_lobes.as_ref()), allowed);
     let triangles = outer.triangles() + bore.triangles();
     if triangles > MOST_TRIANGLES {
         return Err(Fault::fine(deviation, triangles));
@@ -113,6 +110,7 @@ struct Plan<'a> {
 
 impl<'a> Plan<'a> {
     fn of(line: &Centreline, skin: Skin<'a>, allowed: f64) -> Self {
+        let allowed = allowed * if skin.lobes.is_some() { WAVY } else { 1.0 };
         let stretches = stretches(line, &skin);
         let fineness = fineness::choose(line, &skin, &stretches, allowed);
         Self { skin, stretches, fineness }

@@ -15,8 +15,10 @@ pub struct Fault {
 
 /// What keeps a run of that profile from having a mesh of any deviation, if something does.
 pub fn fault(run: &Run, profile: &Profile, line: &Centreline) -> Option<Fault> {
-    let least = least_inner_radius(reach_of(line) + profile.largest_outer());
-    line.pieces.iter().find_map(|piece| crossing(run, profile, piece, least)).or_else(|| no_wall(profile))
+    let least = least_inner_radius(line.reach() + profile.largest_outer());
+    let [from, to] = profile.span();
+    let mut pieces = line.pieces.iter().filter(|piece| piece.from < to && piece.to() > from);
+    pieces.find_map(|piece| crossing(run, profile, piece, least)).or_else(|| no_wall(profile))
 }
 
 /// A piece that bends so tightly that the skin inside it would fold over.
@@ -82,16 +84,4 @@ impl Fault {
         let message = format!("a deviation of {deviation} mm would take {triangles} triangles; allow a larger one");
         Self { path: String::new(), message }
     }
-}
-
-/// Largest coordinate of the centreline's joints, and of a bend's far side, mm.
-pub(super) fn reach_of(line: &Centreline) -> f64 {
-    line.pieces
-        .iter()
-        .flat_map(|piece| {
-            let end = piece.at(piece.length).point;
-            let bulge = piece.radius().map_or(0.0, |radius| piece.length.min(2.0 * radius));
-            [piece.start.amax() + bulge, end.amax()]
-        })
-        .fold(0.0, f64::max)
 }

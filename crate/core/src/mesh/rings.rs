@@ -1,10 +1,9 @@
 //! Where the rings of a skin stand: at joints, at breaks of the section, and at even steps along what bends or turns.
 
 use super::fineness::{Fineness, Skin, push, push_of_wave};
-use super::frames::{Frame, Frames};
 use super::stretches::Part;
 use super::volume::{RingPlace, stretches as volume_stretches};
-use crate::centreline::{Centreline, Sample};
+use crate::centreline::{Centreline, Frame, Frames, Sample};
 use crate::layout::Vec3;
 use crate::tube::rounding;
 use core::f64::consts::PI;
@@ -106,7 +105,8 @@ fn stands(
             let mut steps = *steps;
             if part.bend > 0.0 {
                 // A bend that grazes its axis and hardly turns has less inside it than its coordinates can tell.
-                let room = (1.0 / part.bend - skin.section.largest()) * part.turn() / (LEAST_STEP * rounding);
+                let outermost = skin.section.largest_between(part.from, part.to);
+                let room = (1.0 / part.bend - outermost) * part.turn() / (LEAST_STEP * rounding);
                 steps = steps.min(room as usize);
             }
             for step in 0..steps {
@@ -129,16 +129,15 @@ fn stands(
         }
     }
     // The end face stays; a ring too near before it makes way.
-    while stands.len() > 1 && line.length - stands[stands.len() - 1].s < nearest {
+    let [_, end] = skin.section.span();
+    while stands.len() > 1 && end - stands[stands.len() - 1].s < nearest {
         stands.pop();
     }
-    let piece = line.pieces.len() - 1;
-    stands.push(Stand {
-        piece,
-        s: line.length,
-        sample: line.pieces[piece].at(line.pieces[piece].length),
-        stretch: 1.0,
-    });
+    let last = line.pieces.len() - 1;
+    let piece = line.pieces.partition_point(|piece| piece.to() < end).min(last);
+    let on = &line.pieces[piece];
+    let local = if end >= line.length { on.length } else { end - on.from };
+    stands.push(Stand { piece, s: end, sample: on.at(local), stretch: 1.0 });
     stands
 }
 

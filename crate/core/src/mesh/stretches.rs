@@ -31,14 +31,21 @@ impl Part {
     }
 }
 
-/// The stretches of the centreline for one skin, each as its parts in order.
+/// The stretches of the centreline for one skin, as far as the skin goes, each as its parts in order.
 pub(super) fn stretches(line: &Centreline, skin: &Skin<'_>) -> Vec<Vec<Part>> {
     let breaks = skin.breaks();
+    let [first, last] = skin.section.span();
     let mut stretches: Vec<Vec<Part>> = Vec::new();
     for (index, piece) in line.pieces.iter().enumerate() {
+        // A skin as long as the centreline ends where the last piece does, whatever rounding says of their lengths.
+        let from = piece.from.max(first);
+        let to = if last < line.length { piece.to().min(last) } else { piece.to() };
+        if to <= from {
+            continue;
+        }
         let goes_on = index > 0 && is_one_curve(&line.pieces[index - 1], piece) && !breaks.contains(&piece.from);
-        let inside = breaks.iter().copied().filter(|s| *s > piece.from && *s < piece.to());
-        let cuts: Vec<f64> = std::iter::once(piece.from).chain(inside).chain([piece.to()]).collect();
+        let inside = breaks.iter().copied().filter(|s| *s > from && *s < to);
+        let cuts: Vec<f64> = std::iter::once(from).chain(inside).chain([to]).collect();
         let bend = piece.radius().map_or(0.0, |radius| 1.0 / radius);
         for (place, span) in cuts.windows(2).enumerate() {
             let part = Part { piece: index, from: span[0], to: span[1], bend };

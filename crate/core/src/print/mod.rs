@@ -37,4 +37,4 @@ pub use judge::{Figures, Judge, Rules};
 pub use room::Room;
 pub use search::{Found, search};
 pub use standing::{FlatSpan, Pocket, Standing};
-pub use told::{BEYOND_SOCKET, Subject, frame_of, stances};
+pub use told::{Subject, frame_of, stances};

@@ -10,10 +10,8 @@ use crate::engine::Stages;
 use crate::layout::Vec3;
 use crate::report::fix::{Source, on_text};
 use crate::report::{BoundsMm, FindingReport, degrees, point};
-use crate::tube::Profile;
+use crate::tube::{BEYOND_SOCKET, Profile};
 
-/// Kept free of support beyond the socket, mm; common practice, no source.
-pub const BEYOND_SOCKET: f64 = 2.0;
 /// Points that a stance's path is drawn with at most.
 const MOST_DRAWN: usize = 400;
 

@@ -10,14 +10,16 @@ const MOST_BLEND: f64 = 0.45;
 
 /// Grooves along a body, as a wave round it. At arc length `s` and angle `a` from the frame that starts at the first
 /// end's reference perpendicular and does not twist, by the right-hand rule about the travel, the skin lies at
-/// `outer(s) - half(s) * (1 - cos(count * (a - twist * (s - from))))`.
+/// `outer(s) - half(s) * (1 - cos(count * (a - start - twist * (s - from))))`. A joint's key is a wave of one lobe.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Lobes {
-    /// Lobes round the body, at least 2.
+    /// Lobes round the body, at least 2; round a joint, 1.
     pub count: u32,
+    /// Angle at which a crest stands where the body begins, radians.
+    pub start: f64,
     /// How far they turn, radians per mm.
     pub twist: f64,
-    /// Arc length where the first lobe's crest stands at angle 0, mm: where the body begins.
+    /// Arc length where the first lobe's crest stands at `start`, mm: where the body begins.
     pub from: f64,
     /// Half the depth of the grooves along the tube, mm: 0 up to the body, growing over the blend.
     pub half: Section,
@@ -49,7 +51,7 @@ pub(super) fn put_on(run: &Run, outer: &mut Section, [from, to]: [f64; 2], lengt
     }
     let mut half = Section { breaks: vec![[0.0, 0.0], [length, 0.0]] };
     half.put(&body.course([0.0, dress.depth / 2.0, dress.depth / 2.0, 0.0]));
-    Some(Lobes { count: dress.lobes, twist: dress.twist_deg_per_mm.to_radians(), from, half })
+    Some(Lobes { count: dress.lobes, start: 0.0, twist: dress.twist_deg_per_mm.to_radians(), from, half })
 }
 
 impl Body {
@@ -71,6 +73,6 @@ impl Lobes {
     /// Half the depth of the grooves, mm, and the wave's phase, radians, at arc length `s`: the wave is
     /// `cos(count * a - phase)`.
     pub fn wave(&self, s: f64) -> (f64, f64) {
-        (self.half.radius(s), f64::from(self.count) * self.twist * (s - self.from))
+        (self.half.radius(s), f64::from(self.count) * (self.start + self.twist * (s - self.from)))
     }
 }

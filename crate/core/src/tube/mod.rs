@@ -1,11 +1,13 @@
 //! The tube round a centreline: outer radius and bore as functions of arc length, and the volumes they enclose.
 
 mod dress;
+mod joint;
 mod marks;
 mod section;
 mod stick;
 
 pub use dress::Lobes;
+pub use joint::{BEYOND_SOCKET, Cutting, Joint, JointRoom, JointSize, LeftOut};
 pub use marks::Marks;
 pub use section::Section;
 pub use stick::{StickEnd, groove};
@@ -39,16 +41,20 @@ pub fn rounding(reach: f64) -> f32 {
 pub struct Profile {
     /// Outer radius; where there are lobes, of their crests.
     pub outer: Section,
-    /// Bore radius.
+    /// Bore radius; where it has lobes, of their crests.
     pub bore: Section,
     /// Grooves between lobes on the outer skin; none for a round one.
     pub lobes: Option<Lobes>,
+    /// The wave round the bore, of whose crests `bore` is; only a socket has one.
+    pub bore_lobes: Option<Lobes>,
+    /// Arc length, mm, up to which the bore is a socket; none where the piece begins as the run does.
+    pub socket: Option<f64>,
     /// The rings scribed into the outer skin.
     pub marks: Marks,
     /// Whether the body between the leads has a shape of its own.
     dressed: bool,
     /// Length of the finish at each end, mm: beyond it, chamfer and edge break are over.
-    finish: f64,
+    finish: [f64; 2],
 }
 
 /// A wall and where it is.
@@ -71,8 +77,16 @@ impl Profile {
         let slope = libm::tan(ends.chamfer_deg.to_radians());
         let outer = Section::with_ends(run.outer_radius(), chamfer, -slope, length);
         let bore = Section::with_ends(run.tube.bore / 2.0, edge_break, 1.0, length);
-        let mut profile =
-            Self { outer, bore, lobes: None, marks: Marks::default(), dressed: false, finish: chamfer.max(edge_break) };
+        let mut profile = Self {
+            outer,
+            bore,
+            lobes: None,
+            bore_lobes: None,
+            socket: None,
+            marks: Marks::default(),
+            dressed: false,
+            finish: [chamfer.max(edge_break); 2],
+        };
         if !length.is_finite() {
             // A run without a centreline is asked for its tips alone.
             return profile;
@@ -90,15 +104,21 @@ impl Profile {
         self.dressed
     }
 
-    /// Wall left at the end face, mm; negative where chamfer and edge break meet before it.
+    /// The arc lengths of its ends, mm: from 0 to the run's length, but for a piece of a run.
+    pub fn span(&self) -> [f64; 2] {
+        self.outer.span()
+    }
+
+    /// Least wall left at an end face, mm; negative where chamfer and edge break meet before it.
     pub fn tip_wall(&self) -> f64 {
-        self.outer.breaks[0][1] - self.bore.breaks[0][1]
+        let [from, to] = self.span();
+        self.wall(from).min(self.wall(to))
     }
 
     /// The thinnest wall between the ends' chamfers and edge breaks: under rings, in grooves, along tapers.
     pub fn least_wall(&self) -> Wall {
-        let length = self.length();
-        let ends = [self.finish, length - self.finish];
+        let [from, to] = self.span();
+        let ends = [from + self.finish[0], to - self.finish[1]];
         let inside = self.breaks().into_iter().filter(|s| *s > ends[0] && *s < ends[1]);
         let walls = ends.into_iter().chain(inside).map(|at| Wall { wall: self.wall(at), at });
         walls.min_by(|a, b| a.wall.total_cmp(&b.wall)).unwrap_or(Wall { wall: self.wall(0.0), at: 0.0 })
@@ -117,11 +137,12 @@ impl Profile {
 
     /// Outer radius at an arc length and an angle about the travel from the untwisted frame, mm; see [`Lobes`].
     pub fn outer_at(&self, s: f64, angle: f64) -> f64 {
-        let crest = self.outer.radius(s);
-        self.lobes.as_ref().map_or(crest, |lobes| {
-            let (half, phase) = lobes.wave(s);
-            crest - half * (1.0 - libm::cos(f64::from(lobes.count) * angle - phase))
-        })
+        waved(&self.outer, self.lobes.as_ref(), s, angle)
+    }
+
+    /// Bore radius at an arc length and an angle, as [`Self::outer_at`], mm.
+    pub fn bore_at(&self, s: f64, angle: f64) -> f64 {
+        waved(&self.bore, self.bore_lobes.as_ref(), s, angle)
     }
 
     /// The narrowest radius of the bore, mm.
@@ -142,49 +163,81 @@ impl Profile {
     /// With every distance from the centreline multiplied by `times`; places along it stay.
     pub fn enlarged(&self, times: f64) -> Self {
         let mut enlarged = self.clone();
-        let grooves = enlarged.lobes.iter_mut().map(|lobes| &mut lobes.half);
-        for skin in [&mut enlarged.outer, &mut enlarged.bore].into_iter().chain(grooves) {
+        let lobes = [&mut enlarged.lobes, &mut enlarged.bore_lobes].into_iter().flatten();
+        let halves = lobes.map(|lobes| &mut lobes.half);
+        for skin in [&mut enlarged.outer, &mut enlarged.bore].into_iter().chain(halves) {
             skin.breaks.iter_mut().for_each(|[_, distance]| *distance *= times);
         }
         enlarged
     }
 
+    /// With the radii of its socket changed by so much more, mm.
+    pub fn with_socket_changed(&self, by: f64) -> Self {
+        let mut changed = self.clone();
+        if let Some(to) = self.socket {
+            changed.bore.breaks.iter_mut().filter(|[at, _]| *at <= to).for_each(|[_, radius]| *radius += by);
+        }
+        changed
+    }
+
     /// Material between the skins, mm3: exact, since a section's centroid runs on the centreline (Pappus), that of two
-    /// lobes or more too.
+    /// lobes or more too, and since a joint's one lobe stands square to the bend.
     pub fn material_volume(&self) -> f64 {
-        self.outer_volume() - self.bore.volume()
+        self.outer_volume() - self.bore_volume()
     }
 
     /// What the bore holds, mm3.
     pub fn bore_volume(&self) -> f64 {
-        self.bore.volume()
+        enclosed(&self.bore, self.bore_lobes.as_ref(), &self.breaks())
     }
 
-    /// What the outer skin encloses, mm3. A wave of half depth e round a mean radius m encloses pi (m^2 + e^2 / 2).
-    fn outer_volume(&self) -> f64 {
-        let Some(lobes) = &self.lobes else { return self.outer.volume() };
-        let breaks = self.breaks();
-        let at = |s: f64| {
-            let half = lobes.half.radius(s);
-            (self.outer.radius(s) - half, half)
-        };
-        breaks
-            .windows(2)
-            .map(|pair| {
-                let [(m0, e0), (m1, e1)] = [at(pair[0]), at(pair[1])];
-                let squares = (m0 * m0 + m0 * m1 + m1 * m1) / 3.0 + (e0 * e0 + e0 * e1 + e1 * e1) / 6.0;
-                PI * squares * (pair[1] - pair[0])
-            })
-            .sum()
+    /// What the outer skin encloses, mm3.
+    pub fn outer_volume(&self) -> f64 {
+        enclosed(&self.outer, self.lobes.as_ref(), &self.breaks())
+    }
+
+    /// The same with arc lengths that count from its own beginning.
+    pub fn from_its_start(&self) -> Self {
+        let mut shifted = self.clone();
+        let [by, _] = self.span();
+        let mut lobes: Vec<&mut Lobes> = [&mut shifted.lobes, &mut shifted.bore_lobes].into_iter().flatten().collect();
+        lobes.iter_mut().for_each(|lobes| lobes.from -= by);
+        let halves = lobes.into_iter().map(|lobes| &mut lobes.half);
+        for skin in [&mut shifted.outer, &mut shifted.bore].into_iter().chain(halves) {
+            skin.breaks.iter_mut().for_each(|[at, _]| *at -= by);
+        }
+        shifted.socket = self.socket.map(|to| to - by);
+        shifted
     }
 
     /// Where a radius of either skin, or the depth of the grooves, changes its course, in order.
     fn breaks(&self) -> Vec<f64> {
-        let grooves = self.lobes.iter().map(|lobes| &lobes.half);
+        let grooves = self.lobes.iter().chain(&self.bore_lobes).map(|lobes| &lobes.half);
         Section::breaks_of([&self.outer, &self.bore].into_iter().chain(grooves))
     }
+}
 
-    fn length(&self) -> f64 {
-        self.outer.breaks[self.outer.breaks.len() - 1][0]
-    }
+fn waved(section: &Section, lobes: Option<&Lobes>, s: f64, angle: f64) -> f64 {
+    let crest = section.radius(s);
+    lobes.map_or(crest, |lobes| {
+        let (half, phase) = lobes.wave(s);
+        crest - half * (1.0 - libm::cos(f64::from(lobes.count) * angle - phase))
+    })
+}
+
+/// What a skin encloses, mm3. A wave of half depth e round a mean radius m encloses pi (m^2 + e^2 / 2).
+fn enclosed(section: &Section, lobes: Option<&Lobes>, breaks: &[f64]) -> f64 {
+    let Some(lobes) = lobes else { return section.volume() };
+    let at = |s: f64| {
+        let half = lobes.half.radius(s);
+        (section.radius(s) - half, half)
+    };
+    breaks
+        .windows(2)
+        .map(|pair| {
+            let [(m0, e0), (m1, e1)] = [at(pair[0]), at(pair[1])];
+            let squares = (m0 * m0 + m0 * m1 + m1 * m1) / 3.0 + (e0 * e0 + e0 * e1 + e1 * e1) / 6.0;
+            PI * squares * (pair[1] - pair[0])
+        })
+        .sum()
 }

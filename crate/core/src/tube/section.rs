@@ -5,7 +5,8 @@ use core::f64::consts::PI;
 /// A radius along the tube: straight between breaks.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Section {
-    /// Arc length and radius at each break, mm; arc lengths strictly ascending, from 0 to the tube's length.
+    /// Arc length and radius at each break, mm; arc lengths strictly ascending, from 0 to the tube's length, or from
+    /// where a piece of it begins to where that ends.
     pub breaks: Vec<[f64; 2]>,
 }
 
@@ -31,6 +32,18 @@ impl Section {
         breaks.sort_by(f64::total_cmp);
         breaks.dedup();
         breaks
+    }
+
+    /// The arc lengths of its ends, mm.
+    pub fn span(&self) -> [f64; 2] {
+        [self.breaks[0][0], self.breaks[self.breaks.len() - 1][0]]
+    }
+
+    /// What of it lies between two arc lengths inside it.
+    pub(super) fn between(&self, from: f64, to: f64) -> Self {
+        let inside = self.breaks.iter().copied().filter(|[at, _]| *at > from && *at < to);
+        let ends = [from, to].map(|s| [s, self.radius(s)]);
+        Self { breaks: [ends[0]].into_iter().chain(inside).chain([ends[1]]).collect() }
     }
 
     /// The radius at arc length `s`, mm; the ends' beyond them.

@@ -51,9 +51,11 @@ impl Profile {
             outer: joined(outer, length),
             bore: joined(bore, length),
             lobes: None,
+            bore_lobes: None,
+            socket: None,
             marks: Marks::default(),
             dressed: false,
-            finish: chamfer.max(edge_break),
+            finish: [chamfer.max(edge_break); 2],
         }
     }
 }

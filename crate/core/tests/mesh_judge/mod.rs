@@ -6,6 +6,7 @@ pub mod skin;
 
 use tubewright_core::centreline::{Centreline, lines};
 use tubewright_core::design::{Run, parse};
+use tubewright_core::engine::{Piece, Stages};
 use tubewright_core::layout::place;
 use tubewright_core::mesh::{Mesh, run_mesh, signed_volume, solidity};
 use tubewright_core::tube::Profile;
@@ -26,6 +27,15 @@ impl Case {
         let line = lines[0].line.clone().expect("a line");
         let profile = Profile::of(&design.runs[0], &layout.runs[0], &design.process.printer, line.length);
         Self { run: design.runs[0].clone(), line, profile }
+    }
+
+    /// The pieces of a design's first run, each as a case of its own.
+    pub fn pieces(text: &str) -> Vec<Self> {
+        let stages = Stages::of(text).unwrap_or_else(|refusal| panic!("{refusal}\n{text}"));
+        let line = stages.lines[0].line.clone().expect("a line");
+        let run = &stages.design.runs[0];
+        let of = |piece: Piece| Self { run: run.clone(), line: line.clone(), profile: piece.profile };
+        stages.pieces(0).into_iter().map(of).collect()
     }
 
     pub fn mesh(&self, deviation: f64) -> Mesh {

@@ -8,7 +8,7 @@ use super::Case;
 use super::near::Near;
 use tubewright_core::layout::{Vec3, perpendicular, reference_perpendicular};
 use tubewright_core::mesh::Mesh;
-use tubewright_core::tube::{Profile, Section};
+use tubewright_core::tube::{Lobes, Profile, Section};
 
 /// Way between feet, mm.
 const STEP: f64 = 0.05;
@@ -29,7 +29,7 @@ struct Foot {
 
 pub struct Skin<'a> {
     profile: &'a Profile,
-    length: f64,
+    span: [f64; 2],
     feet: Vec<Foot>,
     near: Near,
 }
@@ -57,7 +57,7 @@ impl<'a> Skin<'a> {
         }
         let sorted = feet.iter().enumerate().step_by(SORTED);
         let near = Near::of(4.0, sorted.map(|(index, foot)| (index as u32, foot.point, foot.point)));
-        Self { profile: &case.profile, length: case.line.length, feet, near }
+        Self { profile: &case.profile, span: case.profile.span(), feet, near }
     }
 
     /// Largest distance of the mesh from the exact skin, mm: of corners, of points on sides and of points inside faces.
@@ -96,12 +96,14 @@ impl<'a> Skin<'a> {
         }
         let near = Near::of(CELL, boxed.into_iter());
         let mut farthest = 0.0_f64;
-        for (index, foot) in self.feet.iter().enumerate().step_by(13) {
+        let [from, to] = self.span;
+        let on_it = self.feet.iter().enumerate().filter(|(_, foot)| foot.s >= from && foot.s <= to);
+        for (index, foot) in on_it.step_by(13) {
             for look in 0..16 {
                 let angle = (look as f64 + 0.137 * index as f64) / 16.0 * core::f64::consts::TAU;
                 let (sin, cos) = libm::sincos(angle);
                 let out = foot.across[0] * cos + foot.across[1] * sin;
-                for radius in [self.profile.outer_at(foot.s, angle), self.profile.bore.radius(foot.s)] {
+                for radius in [self.profile.outer_at(foot.s, angle), self.profile.bore_at(foot.s, angle)] {
                     let point = foot.point + out * radius;
                     let there = near.about(&point, reach);
                     let mut distance = reach;
@@ -150,14 +152,15 @@ impl<'a> Skin<'a> {
         let lean = 1.0 - across.dot(&foot.bend);
         // Whatever is near enough straight above needs no closer look.
         let straight =
-            (self.profile.outer_at(s, angle) - radius).abs().min((self.profile.bore.radius(s) - radius).abs());
-        if straight <= farthest && (0.0..=self.length).contains(&s) {
+            (self.profile.outer_at(s, angle) - radius).abs().min((self.profile.bore_at(s, angle) - radius).abs());
+        if straight <= farthest && (self.span[0]..=self.span[1]).contains(&s) {
             return farthest;
         }
         let mut distance = self.skins(s, radius, angle, lean);
         // On the end faces, between the skins' edges.
-        for end in [0.0, self.length] {
-            let beyond = (self.profile.bore.radius(end) - radius).max(radius - self.profile.outer.radius(end)).max(0.0);
+        for end in self.span {
+            let [outer, bore] = [self.profile.outer_at(end, angle), self.profile.bore_at(end, angle)];
+            let beyond = (bore - radius).max(radius - outer).max(0.0);
             distance = distance.min(libm::hypot(s - end, beyond));
         }
         farthest.max(distance)
@@ -171,25 +174,36 @@ impl<'a> Skin<'a> {
 
     /// Distance from the nearer of the skins' points above and around a foot.
     fn skins(&self, s: f64, radius: f64, angle: f64, lean: f64) -> f64 {
-        let bore = slanted(&self.profile.bore, s, radius, lean);
-        let Some(lobes) = &self.profile.lobes else {
-            return bore.min(slanted(&self.profile.outer, s, radius, lean));
-        };
-        // Straight above, then along the skin's own slope both ways.
-        let straight = (self.profile.outer_at(s, angle) - radius).abs();
-        if lobes.half.radius(s) == 0.0 {
-            return bore.min(straight).min(slanted(&self.profile.outer, s, radius, lean));
-        }
-        let mut best = bore.min(straight);
-        for k in -4..=4 {
-            for l in -4..=4 {
-                let (ds, da) = (straight * f64::from(k) / 8.0, straight * f64::from(l) / 8.0 / radius);
-                let other = self.profile.outer_at(s + ds, angle + da);
-                best = best.min(libm::hypot(libm::hypot(ds * lean, radius * da), other - radius));
-            }
-        }
-        best
+        let outer = waved((&self.profile.outer, self.profile.lobes.as_ref()), s, radius, angle, lean);
+        outer.min(waved((&self.profile.bore, self.profile.bore_lobes.as_ref()), s, radius, angle, lean))
     }
+}
+
+/// Distance from one skin: straight above a foot, then along the skin's own slope both ways.
+fn waved((section, lobes): (&Section, Option<&Lobes>), s: f64, radius: f64, angle: f64, lean: f64) -> f64 {
+    let Some(lobes) = lobes else { return slanted(section, s, radius, lean) };
+    let at = |s: f64, angle: f64| {
+        let (half, phase) = lobes.wave(s);
+        section.radius(s) - half * (1.0 - libm::cos(f64::from(lobes.count) * angle - phase))
+    };
+    let straight = (at(s, angle) - radius).abs();
+    if lobes.half.radius(s) == 0.0 {
+        return straight.min(slanted(section, s, radius, lean));
+    }
+    let mut best = straight;
+    for k in -4..=4 {
+        for l in -4..=4 {
+            let (ds, da) = (straight * f64::from(k) / 8.0, straight * f64::from(l) / 8.0 / radius);
+            let other = at(s + ds, angle + da);
+            best = best.min(libm::hypot(libm::hypot(ds * lean, radius * da), other - radius));
+        }
+    }
+    if lobes.count == 1 {
+        // Along a joint's steps the wave is a slant at each angle, which a single lobe hardly leans.
+        let here = Section::breaks_of([section, &lobes.half]).into_iter().map(|s| [s, at(s, angle)]);
+        best = best.min(slanted(&Section { breaks: here.collect() }, s, radius, lean));
+    }
+    best
 }
 
 /// Boxes that hold a face: of its parts, where it is long, so that they fill few cells.
