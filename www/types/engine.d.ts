@@ -15,8 +15,8 @@ export function apply(text: string, patch: string): string;
 export function edit(text: string, request: string): string;
 export function difference(before: string, after: string): string;
 export function variants(text: string, request: string): string;
-export function stances(text: string, run: string): string;
 export function codeOf(text: string): string;
+export function stances(text: string, run: string, piece?: number): string;
 export function vocabulary(): string;
 export function presets(): string;
 

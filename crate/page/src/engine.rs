@@ -118,10 +118,16 @@ pub fn variants(text: Text, request: Text) -> Result<String, Error> {
     both(&text, &request).and_then(|(text, request)| engine::variants(&text, &request)).map_err(thrown)
 }
 
-/// The best ways for a run to stand on the printer's plate, as JSON text.
+/// The best ways for a run, or for a piece of a cut one, counted from 1, to stand on the printer's plate, as JSON text.
 #[wasm_bindgen]
-pub fn stances(text: Text, #[wasm_bindgen(js_name = runName)] run_name: Text) -> Result<String, Error> {
-    both(&text, &run_name).and_then(|(text, run)| engine::stances(&text, &run)).map_err(thrown)
+pub fn stances(
+    text: Text,
+    #[wasm_bindgen(js_name = runName)] run_name: Text,
+    piece: Option<u32>,
+) -> Result<String, Error> {
+    both(&text, &run_name)
+        .and_then(|(text, run)| engine::piece_stances(&text, &run, piece.unwrap_or(1)))
+        .map_err(thrown)
 }
 
 /// What sets two designs apart, from `before` to `after`, as JSON text.

@@ -37,7 +37,7 @@ pub mod words;
 pub use asking::{Check, HangsOn};
 pub use finding::*;
 pub use patch::patched;
-pub use print::of_stance;
+pub use print::{StoodPiece, of_stance};
 pub use subject::{OneRun, Subject};
 
 use crate::distance::Budget;

@@ -57,16 +57,29 @@ fn stuck_powder(run: &OneRun<'_>) -> Option<Finding> {
     (reach > POWDER_REACH).then(|| finding.value(reach, "").limit(POWDER_REACH, PRACTICE))
 }
 
-/// What is found about a run as it is to stand: `chosen`, its own stance or the best; `best`, the best. `print_size`,
+/// What is to stand on the plate.
+#[derive(Debug, Clone, Copy)]
+pub struct StoodPiece<'a> {
+    /// Index of its run.
+    pub run: usize,
+    /// JSON Pointer to its own stance.
+    pub place: &'a str,
+    /// Arc length of the run where it begins, mm.
+    pub from: f64,
+    /// Section of the bore, mm2.
+    pub bore: f64,
+}
+
+/// What is found about a piece as it is to stand: `chosen`, its own stance or the best; `best`, the best. `print_size`,
 /// `print_bore`, `print_cup`, `print_band` (care). Where the best has less of it, the fix is to leave the stance to it.
-pub fn of_stance(subject: Subject<'_>, run: usize, chosen: &Standing, best: &Standing, volume_of: f64) -> Vec<Finding> {
-    let Some(run) = subject.runs().nth(run) else { return Vec::new() };
+pub fn of_stance(subject: Subject<'_>, piece: &StoodPiece<'_>, chosen: &Standing, best: &Standing) -> Vec<Finding> {
+    let Some(run) = subject.runs().nth(piece.run) else { return Vec::new() };
     let process = &subject.design.process;
     let printer = &process.printer;
     let about = |code: &'static str, value: f64, best: f64, words: String| {
-        let finding = run.finding(code, Severity::Care, run.at("/stance")).value(value, "mm").source(RULES);
+        let finding = run.finding(code, Severity::Care, piece.place.to_owned()).value(value, "mm").source(RULES);
         let avoids = best < value - LEAST;
-        let fix = avoids.then(|| vec![PatchStep::set(run.at("/stance"), Value::Null)]);
+        let fix = avoids.then(|| vec![PatchStep::set(piece.place, Value::Null)]);
         let finding = Finding { fix, ..finding };
         if avoids { finding.word("best", words) } else { finding }
     };
@@ -83,7 +96,7 @@ pub fn of_stance(subject: Subject<'_>, run: usize, chosen: &Standing, best: &Sta
     }
     let (cups, fewer) = (chosen.figures.cups, best.figures.cups);
     if let Some(deepest) = chosen.cups.iter().max_by(|a, b| a.depth.total_cmp(&b.depth)) {
-        let volume = |length: f64| words::number(length * volume_of * 1e-3, "mL");
+        let volume = |length: f64| words::number(length * piece.bore * 1e-3, "mL");
         let count = chosen.cups.len();
         let words = if best.cups.is_empty() { "none".to_owned() } else { volume(fewer) };
         let finding = about("print_cup", deepest.depth, if fewer < cups - LEAST { 0.0 } else { deepest.depth }, words);
@@ -92,7 +105,7 @@ pub fn of_stance(subject: Subject<'_>, run: usize, chosen: &Standing, best: &Sta
     }
     if let Some(flattest) = chosen.flats.iter().min_by(|a, b| a.flattest.total_cmp(&b.flattest)) {
         let middle = f64::midpoint(flattest.span[0], flattest.span[1]);
-        let at = run.drawn.line.as_ref().map(|line| line.at(middle).point);
+        let at = run.drawn.line.as_ref().map(|line| line.at(piece.from + middle).point);
         let finding = about("print_bore", chosen.figures.flat, best.figures.flat, mm(best.figures.flat));
         let finding = finding.word("angle", words::number(printer.bore_deg.unwrap_or(0.0), "°"));
         found.push(at.map_or(finding.clone(), |at| finding.at(&at)));

@@ -63,13 +63,16 @@ impl Compensation {
 
     /// The skins of a run's file: radii changed by half of what diameters are, and everything enlarged by `1 / scale()`, so that
     /// the mesh along the run's own centreline, scaled by [`Compensation::scale`], has the changed radii and prints to the
-    /// stated lengths. Chamfers, rings and grooves keep their depths; the bore's and the outer skin's places along the tube
+    /// stated lengths. A joint's spigot and socket keep their gap. Chamfers, rings and grooves keep their depths; the bore's and the outer skin's places along the tube
     /// go with the lengths.
     ///
     /// # Errors
     /// The wall, mm, where less than [`LEAST_TIP_WALL`] would be left of it, or of the bore.
     pub fn applied(&self, run: &Run, profile: &Profile) -> Result<Profile, f64> {
+        // A spigot is printed as the tube is, to its aim: the socket for it goes along, so that the gap stays as stated.
+        let aside = (self.aim(run) - run.tube.outer_diameter) / 2.0;
         let changed = profile.changed([self.outer_change(run) / 2.0, self.bore_change() / 2.0]);
+        let changed = changed.with_socket_changed(aside);
         let least = changed.tip_wall().min(changed.least_wall().wall).min(changed.least_bore());
         if least < LEAST_TIP_WALL {
             return Err(least);

@@ -339,12 +339,9 @@ impl Run {
         dressed.into_iter().flatten().fold(self.tube.outer_diameter, f64::max) / 2.0
     }
 
-    /// The stance of a piece, counted from 0 along the run.
-    pub fn stance_of(&self, piece: usize) -> Option<Stance> {
-        match piece.checked_sub(1) {
-            None => self.stance,
-            Some(cut) => self.cuts.get(cut).and_then(|cut| cut.stance),
-        }
+    /// The stance of the piece that begins at a cut, by the cut's index; without one, of the first piece.
+    pub fn stance_from(&self, cut: Option<usize>) -> Option<Stance> {
+        cut.map_or(self.stance, |cut| self.cuts.get(cut).and_then(|cut| cut.stance))
     }
 
     /// Thickness of the plain tube, mm.

@@ -11,7 +11,7 @@ use crate::layout::{Vec3, unit};
 /// the other side of each joint then, and the seam with them; on a run whose `length`, mm, is not known there is no place
 /// for them. Turning round twice gives the run again, but that an end diameter once swapped in stays written out.
 pub fn reversed(run: &Run, length: Option<f64>, spigot: f64) -> Run {
-    let stances: Vec<_> = (0..=run.cuts.len()).rev().map(|piece| run.stance_of(piece)).collect();
+    let stances: Vec<_> = run.cuts.iter().rev().map(|cut| cut.stance).chain([run.stance]).collect();
     let places = run.cuts.iter().rev().filter_map(|cut| Some(tidy(length? - cut.at + spigot)));
     let cuts = places.zip(&stances[1..]).map(|(at, stance)| Cut { at, stance: *stance });
     let cuts: Vec<Cut> = cuts.filter(|cut| cut.at > 0.0).collect();

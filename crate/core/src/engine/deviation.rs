@@ -2,7 +2,7 @@
 
 use serde_json::Value;
 
-use super::stages::{Stages, checked_deviation};
+use super::stages::{Piece, Stages, checked_deviation};
 use crate::coupon::Compensation;
 use crate::design::Refusal;
 use crate::export::stl_size;
@@ -42,20 +42,20 @@ impl Deviation {
     }
 }
 
-/// The mesh of a run's file with its deviation, mm, corrected by what a coupon said. Where no deviation stays within the
+/// The mesh of a piece's file with its deviation, mm, corrected by what a coupon said. Where no deviation stays within the
 /// printer's limits it is the coarsest, and an inspection says so.
 ///
 /// # Errors
 /// A run that cannot be made: what is found about it.
 pub(super) fn meshed(
     stages: &Stages<'_>,
-    run: usize,
+    piece: &Piece,
     deviation: Deviation,
     correction: Option<&Compensation>,
 ) -> Result<(f64, Mesh), Refusal> {
     let mesh = |deviation: f64| match correction {
-        Some(by) => stages.corrected_mesh(run, deviation, by),
-        None => stages.mesh(run, deviation),
+        Some(by) => stages.corrected_mesh(piece, deviation, by),
+        None => stages.piece_mesh(piece, deviation),
     };
     let Deviation::Of(deviation) = deviation else {
         let printer = &stages.design.process.printer;

@@ -5,12 +5,13 @@ use serde_json::{Map, Value};
 use super::coupon::{self, Asked};
 use super::deviation::{Deviation, meshed};
 use super::pack;
+use super::piece;
 use super::plots::{USUAL_WIDTH, plot, width};
-use super::stages::Stages;
+use super::stages::{Piece, Stages};
 use super::stance::{self, Stood};
 use crate::coupon::Compensation;
 use crate::design::{Refusal, canonical};
-use crate::export::{self, DesignTold, Feed, Kind, NamedMesh, Paper, ToldRun};
+use crate::export::{self, DesignTold, Feed, Kind, NamedMesh, Paper, RunFiles, ToldRun};
 use crate::mesh::{Mesh, is_solid};
 use crate::quantity::USUAL_DEVIATION;
 use crate::request;
@@ -21,6 +22,8 @@ struct Request {
     kind: Kind,
     /// Index of the run; none for a file of all.
     run: Option<usize>,
+    /// The piece of it; none for all that there is of it.
+    piece: Option<Piece>,
     deviation: Deviation,
     /// How a bend table is told.
     feed: Feed,
@@ -43,6 +46,9 @@ struct Request {
 /// many sizes it has and how far apart. Where a coupon's readings hold, `stl`, `3mf`, `all` and `pack` have their meshes
 /// corrected by them; `"compensated": false` leaves that off.
 ///
+/// Of a run that is cut into pieces, an STL holds the run put together, and a 3MF every piece, unless one is asked for by its
+/// number along the run, `"piece": 1`. `all` and `pack` hold every piece.
+///
 /// An STL or 3MF of one run is in the builder's datum, unless it is asked for with a `"stance"`: `true` for the run's own,
 /// or the best where it states none, or `{ "up": [x, y, z], "turn_deg": a }`. Its coordinates are then the printer's: x and
 /// y from the corner of the build volume, the tube in the middle, z from the plate, the lowest point at the lift.
@@ -57,8 +63,9 @@ pub fn export_file(text: &str, request: &str) -> Result<Vec<u8>, Refusal> {
     match (request.kind, request.run) {
         (Kind::Design, _) => Ok(canonical(design).into_bytes()),
         (Kind::Stl, Some(run)) => {
-            let name = export::called(&design.runs[run].name, request.correction.is_some());
-            Ok(export::stl(&stood(&stages, run, &request)?, &name))
+            let piece = request.piece.clone().map_or_else(|| stages.whole(run), Ok)?;
+            let name = export::called(&piece.called(&design.runs[run].name), request.correction.is_some());
+            Ok(export::stl(&stood(&stages, &piece, &request)?, &name))
         }
         (Kind::BendTable, Some(run)) => told(&stages, run, |told| export::bend_csv(told, request.feed)),
         (Kind::Points, Some(run)) => told(&stages, run, export::points_csv),
@@ -77,22 +84,29 @@ fn bearing_the_design(stages: &Stages<'_>, request: &Request) -> Result<Vec<u8>,
     let told_design = DesignTold { title: title(stages), text: &text, material, note: &note };
     match (request.kind, request.run) {
         (Kind::ThreeMf, Some(run)) => {
-            let mesh = stood(stages, run, request)?;
+            let solids = solids(stages, run, request)?;
             let name = &design.runs[run].name;
-            Ok(export::three_mf(&[NamedMesh { name, mesh: &mesh }], &told_design.meta(name)))
+            let title = request.piece.as_ref().map_or(name.clone(), |piece| piece.called(name));
+            Ok(export::three_mf(&named(&solids), &told_design.meta(&title)))
         }
         (Kind::Coupon, Some(run)) => {
             coupon::file(stages, run, &request.coupon, request.deviation.finest(), &told_design)
         }
         (Kind::Pack, _) => pack::file(stages, request.deviation, request.correction.as_ref(), &told_design),
         (_, None) if request.kind != Kind::All => {
-            let meshes = all_meshes(stages, request)?;
-            Ok(export::three_mf(&named(stages, &meshes), &told_design.meta(told_design.title)))
+            let runs = all_solids(stages, request)?;
+            let named: Vec<NamedMesh<'_>> = runs.iter().flat_map(|(_, solids)| named(solids)).collect();
+            Ok(export::three_mf(&named, &told_design.meta(told_design.title)))
         }
         _ => {
-            let meshes = all_meshes(stages, request)?;
-            let papers = meshes.iter().map(|(run, _)| papers(stages, *run)).collect::<Result<Vec<_>, _>>()?;
-            Ok(export::zip(&told_design, &named(stages, &meshes), &papers, &plots(stages)))
+            let runs = all_solids(stages, request)?;
+            let mut files = Vec::with_capacity(runs.len());
+            for (run, solids) in &runs {
+                let suffixes = solids.iter().map(|solid| solid.suffix.as_str());
+                let solids = suffixes.zip(named(solids)).collect();
+                files.push(RunFiles { name: &design.runs[*run].name, solids, papers: papers(stages, *run)? });
+            }
+            Ok(export::zip(&told_design, &files, &plots(stages)))
         }
     }
 }
@@ -158,7 +172,7 @@ pub fn file_name(text: &str, request: &str) -> Result<String, Refusal> {
     let stages = Stages::of(text)?;
     let request = Request::read(request, &stages)?;
     let name = request.run.map_or(title(&stages), |run| &stages.design.runs[run].name);
-    let stem = export::file_stem(name);
+    let stem = export::file_stem_ending(name, &request.piece.as_ref().map_or(String::new(), Piece::suffix));
     Ok(match request.kind {
         Kind::Coupon => request.kind.file_name_ending(&stem, request.coupon.extension()),
         kind => kind.file_name(&export::called(&stem, request.correction.is_some())),
@@ -171,12 +185,41 @@ fn title<'a>(stages: &'a Stages<'_>) -> &'a str {
     if name.is_empty() { "tubes" } else { name }
 }
 
-fn all_meshes(stages: &Stages<'_>, request: &Request) -> Result<Vec<(usize, Mesh)>, Refusal> {
+/// A solid of a file.
+struct Solid {
+    /// What it is called, its run's name included.
+    name: String,
+    /// What its own files' names have after the run's.
+    suffix: String,
+    mesh: Mesh,
+}
+
+/// The solids of a run's file: the piece that is asked for, or every piece.
+fn solids(stages: &Stages<'_>, run: usize, request: &Request) -> Result<Vec<Solid>, Refusal> {
+    let pieces = match &request.piece {
+        Some(piece) => vec![piece.clone()],
+        None => stages.pieces(run),
+    };
+    if pieces.is_empty() {
+        return Err(stages.not_made(run));
+    }
+    let solid = |piece: &Piece| {
+        let name = piece.called(&stages.design.runs[run].name);
+        Ok(Solid { name, suffix: piece.suffix(), mesh: stood(stages, piece, request)? })
+    };
+    pieces.iter().map(solid).collect()
+}
+
+fn all_solids(stages: &Stages<'_>, request: &Request) -> Result<Vec<(usize, Vec<Solid>)>, Refusal> {
     let made = stages.made();
     if made.is_empty() {
         return Err(nothing_made());
     }
-    made.into_iter().map(|run| Ok((run, stood(stages, run, request)?))).collect()
+    made.into_iter().map(|run| Ok((run, solids(stages, run, request)?))).collect()
+}
+
+fn named(solids: &[Solid]) -> Vec<NamedMesh<'_>> {
+    solids.iter().map(|solid| NamedMesh { name: &solid.name, mesh: &solid.mesh }).collect()
 }
 
 /// Why there is no file of the whole design.
@@ -184,14 +227,14 @@ pub(super) fn nothing_made() -> Refusal {
     Refusal::at("", "No run of the design can be made yet, so there is nothing to put in the file. See the findings.")
 }
 
-/// The mesh of a run in the datum or on the plate, as it is asked for.
-fn stood(stages: &Stages<'_>, run: usize, request: &Request) -> Result<Mesh, Refusal> {
-    let (_, mesh) = meshed(stages, run, request.deviation, request.correction.as_ref())?;
+/// The mesh of a piece in the datum or on the plate, as it is asked for.
+fn stood(stages: &Stages<'_>, piece: &Piece, request: &Request) -> Result<Mesh, Refusal> {
+    let (_, mesh) = meshed(stages, piece, request.deviation, request.correction.as_ref())?;
     let mesh = match request.stance {
-        Some(stance) => stance::on_plate(stages, run, stance, &mesh, request.correction.is_some())?,
+        Some(stance) => stance::on_plate(stages, piece, stance, &mesh, request.correction.is_some())?,
         None => mesh,
     };
-    sound(stages, run, mesh)
+    sound(stages, piece.run, mesh)
 }
 
 /// The mesh, if it has no flaw: judged once more before it leaves, for nobody shall pay for a print of one with a hole.
@@ -206,10 +249,6 @@ pub(super) fn sound(stages: &Stages<'_>, run: usize, mesh: Mesh) -> Result<Mesh,
     Err(Refusal::at(format!("/runs/{run}"), message))
 }
 
-fn named<'a>(stages: &'a Stages<'_>, meshes: &'a [(usize, Mesh)]) -> Vec<NamedMesh<'a>> {
-    meshes.iter().map(|(run, mesh)| NamedMesh { name: &stages.design.runs[*run].name, mesh }).collect()
-}
-
 impl Request {
     fn read(text: &str, stages: &Stages<'_>) -> Result<Self, Refusal> {
         const EXAMPLE: &str = "{ \"kind\": \"stl\", \"run\": \"pump to block\", \"deviation\": 0.01 }";
@@ -221,10 +260,16 @@ impl Request {
         };
         let deviation = Deviation::read(keys.get("deviation"))?;
         let run = run(kind, &keys, stages)?;
+        let piece = piece::read(kind, run, &keys, stages)?;
+        let stance = stance::read(kind, run, &keys)?;
+        if let (Some(run), None, Some(_)) = (run, &piece, &stance) {
+            piece::one_to_stand(run, stages)?;
+        }
         Ok(Self {
             kind,
             run,
-            stance: stance::read(kind, run, &keys)?,
+            piece,
+            stance,
             deviation,
             feed: feed(kind, &keys)?,
             width: width(kind, &keys)?,
@@ -235,8 +280,8 @@ impl Request {
 }
 
 /// What a request may say.
-const KEYS: [&str; 11] =
-    ["kind", "run", "deviation", "flip", "from", "width", "stance", "format", "count", "step", "compensated"];
+const KEYS: [&str; 12] =
+    ["kind", "run", "piece", "deviation", "flip", "from", "width", "stance", "format", "count", "step", "compensated"];
 
 /// How a bend table is to be told; other kinds have no say in it.
 fn feed(kind: Kind, keys: &Map<String, Value>) -> Result<Feed, Refusal> {

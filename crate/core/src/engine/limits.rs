@@ -1,26 +1,24 @@
-//! What the file of a run is held against.
+//! What the file of a piece is held against.
 
-use super::stages::Stages;
+use super::stages::{Piece, Stages};
 use crate::accept::Limits;
-use crate::centreline::Centreline;
 use crate::coupon::Compensation;
 use crate::design::{Refusal, Way};
 use crate::print::Room;
 
-/// The limits of a run's file; `fits` says whether the tube fits the printer in some stance.
+/// The limits of a piece's file; `fits` says whether it fits the printer in some stance.
 ///
 /// # Errors
 /// A run that the correction leaves without a wall.
 pub(super) fn limits<'s>(
     stages: &'s Stages<'_>,
-    run: usize,
-    line: &Centreline,
+    piece: &Piece,
     correction: Option<&Compensation>,
     fits: bool,
 ) -> Result<Limits<'s>, Refusal> {
     let (profile, scale) = match correction {
-        Some(by) => (stages.corrected_profile(run, line.length, by)?, by.scale()),
-        None => (stages.profile(run, line.length), 1.0),
+        Some(by) => (stages.corrected(piece, by)?.profile, by.scale()),
+        None => (piece.profile.clone(), 1.0),
     };
     let process = &stages.design.process;
     let printer = &process.printer;

@@ -7,6 +7,7 @@ mod files;
 mod inspect;
 mod limits;
 mod pack;
+mod piece;
 mod plots;
 mod stages;
 mod stance;
@@ -110,14 +111,23 @@ pub fn variants(text: &str, request: &str) -> Result<String, Refusal> {
     variants::variants(text, request)
 }
 
-/// The best ways for a run to stand on the printer's plate, as JSON text; see [`print::stances`].
+/// The best ways for a run, or for the first piece of a cut one, to stand on the printer's plate, as JSON text; see
+/// [`print::stances`].
 ///
 /// # Errors
 /// As [`report()`]; a run that the design does not have, one that cannot be made.
 pub fn stances(text: &str, run: &str) -> Result<String, Refusal> {
+    piece_stances(text, run, 1)
+}
+
+/// The same for the piece of that number, counted from 1.
+///
+/// # Errors
+/// As [`stances`]; a piece that the run does not have.
+pub fn piece_stances(text: &str, run: &str, piece: u32) -> Result<String, Refusal> {
     let stages = Stages::of(text)?;
     let run = stages.run_named(run, "")?;
-    print::stances(&stages, run)
+    print::stances(&stages, run, piece as usize)
 }
 
 /// A text as a QR code, as JSON text; see [`code::code_of`].

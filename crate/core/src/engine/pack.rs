@@ -6,7 +6,7 @@ use super::coupon::{self, Asked};
 use super::deviation::{Deviation, meshed};
 use super::files::{nothing_made, papers, plots, sound};
 use super::limits::limits;
-use super::stages::Stages;
+use super::stages::{Piece as Printed, Stages};
 use super::stance::placed;
 use crate::accept::{questions, read_stl};
 use crate::coupon::Compensation;
@@ -17,7 +17,7 @@ use crate::mesh::Mesh;
 use crate::print::{Standing, Subject};
 use crate::service::SealAtEnd;
 use crate::sheet::{End, Piece, Sheet, Stood, sheet};
-use crate::tube::BEYOND_SOCKET;
+use crate::tube::{BEYOND_SOCKET, Cutting};
 
 /// Where the sheet, the plots and the coupons are; no run's folder is called so.
 const SHEET: &str = "sheet.html";
@@ -39,12 +39,10 @@ pub(super) fn file(
     let stems = unique_stems(names).split_off(OWN.len() + 1);
     let (mut pieces, mut left_out, mut files) = (Vec::new(), Vec::new(), Vec::new());
     for (run, stem) in stems.iter().enumerate() {
-        match Made::of(stages, run, deviation, correction)
-            .and_then(|made| made.piece(stages, run, stem, correction, design))
-        {
-            Ok((piece, of_run)) => {
-                pieces.push(piece);
-                files.extend(of_run);
+        match of_run(stages, run, stem, deviation, correction, design) {
+            Ok((of_it, its_files)) => {
+                pieces.extend(of_it);
+                files.extend(its_files);
             }
             Err(refusal) => left_out.push((stated[run].name.as_str(), refusal.message)),
         }
@@ -76,7 +74,33 @@ pub(super) fn file(
     Ok(export::pack(&all))
 }
 
-/// A made run with its file's mesh.
+/// What the sheet tells of a run's pieces, and the run's files.
+fn of_run<'s>(
+    stages: &'s Stages<'_>,
+    run: usize,
+    stem: &str,
+    deviation: Deviation,
+    correction: Option<&Compensation>,
+    design: &DesignTold<'_>,
+) -> Result<(Vec<Piece<'s>>, Vec<PackFile>), Refusal> {
+    let printed = stages.pieces(run);
+    if printed.is_empty() {
+        return Err(stages.not_made(run));
+    }
+    let cutting = stages.cutting(run);
+    let (mut told, mut files) = (Vec::new(), Vec::new());
+    for piece in &printed {
+        let made = Made::of(stages, piece, &cutting, deviation, correction)?;
+        let (piece, its_files) = made.told(stages, piece, &cutting, stem, correction, design);
+        told.push(piece);
+        files.extend(its_files);
+    }
+    let papers = papers(stages, run)?.into_iter();
+    files.extend(papers.map(|(kind, bytes)| PackFile { path: format!("{stem}/{}", kind.file_name(stem)), bytes }));
+    Ok((told, files))
+}
+
+/// A made piece with its file's mesh.
 struct Made {
     deviation: f64,
     /// On the plate; where no stance fits, in the datum.
@@ -95,29 +119,30 @@ struct Made {
 impl Made {
     fn of(
         stages: &Stages<'_>,
-        run: usize,
+        piece: &Printed,
+        cutting: &Cutting,
         deviation: Deviation,
         correction: Option<&Compensation>,
     ) -> Result<Self, Refusal> {
-        let subject = Subject::of(stages, run)?;
-        let Some(line) = &stages.lines[run].line else { return Err(stages.not_made(run)) };
+        let run = piece.run;
+        let subject = Subject::of_piece(stages, piece)?;
         let standing = subject.chosen().filter(Standing::fits);
-        let (deviation, mesh) = meshed(stages, run, deviation, correction)?;
+        let (deviation, mesh) = meshed(stages, piece, deviation, correction)?;
         let mesh = match &standing {
-            Some(standing) => placed(stages, run, standing, &mesh, correction.is_some())?,
+            Some(standing) => placed(stages, piece, standing, &mesh, correction.is_some())?,
             None => mesh,
         };
         let mesh = sound(stages, run, mesh)?;
-        let limits = limits(stages, run, line, correction, standing.is_some())?;
-        let stl = export::stl(&mesh, &export::called(&stages.design.runs[run].name, correction.is_some()));
+        let limits = limits(stages, piece, correction, standing.is_some())?;
+        let name = piece.called(&stages.design.runs[run].name);
+        let stl = export::stl(&mesh, &export::called(&name, correction.is_some()));
         let solid = read_stl(&stl).ok_or_else(|| stages.not_made(run))?;
-        let profile = stages.profile(run, line.length);
         Ok(Self {
             deviation,
             questions: questions(&solid, &limits),
             material: limits.material,
-            bore: profile.bore_volume(),
-            marks: profile.marks.seat,
+            bore: cutting.bore_between_seams(&stages.whole(run)?.profile, piece.index),
+            marks: piece.profile.marks.seat,
             own: subject.own.is_some(),
             standing,
             mesh,
@@ -126,23 +151,27 @@ impl Made {
     }
 
     /// What the sheet tells of it, and its files.
-    fn piece<'s>(
+    fn told<'s>(
         self,
         stages: &'s Stages<'_>,
-        run: usize,
+        printed: &Printed,
+        cutting: &Cutting,
         stem: &str,
         correction: Option<&Compensation>,
         design: &DesignTold<'_>,
-    ) -> Result<(Piece<'s>, Vec<PackFile>), Refusal> {
+    ) -> (Piece<'s>, [PackFile; 2]) {
+        let run = printed.run;
         let (stated, placed) = (&stages.design.runs[run], &stages.layout.runs[run]);
-        let file = format!("{stem}/{}", export::called(stem, correction.is_some()));
-        let solid = NamedMesh { name: &stated.name, mesh: &self.mesh };
-        let mut files = vec![
+        let file = format!(
+            "{stem}/{}",
+            export::called(&export::file_stem_ending(stem, &printed.suffix()), correction.is_some())
+        );
+        let name = printed.called(&stated.name);
+        let solid = NamedMesh { name: &name, mesh: &self.mesh };
+        let files = [
             PackFile { path: format!("{file}.stl"), bytes: self.stl },
-            PackFile { path: format!("{file}.3mf"), bytes: export::three_mf(&[solid], &design.meta(&stated.name)) },
+            PackFile { path: format!("{file}.3mf"), bytes: export::three_mf(&[solid], &design.meta(&name)) },
         ];
-        let of_run = papers(stages, run)?.into_iter();
-        files.extend(of_run.map(|(kind, bytes)| PackFile { path: format!("{stem}/{}", kind.file_name(stem)), bytes }));
         let [low, high] = self.mesh.extremes();
         let end = |port: &'s str, fitting: &'s Fitting, pose: &EndPose, end: usize| End {
             port,
@@ -171,12 +200,15 @@ impl Made {
             deviation: self.deviation,
             triangles: self.mesh.indices.len() / 3,
             questions: self.questions,
+            joints: [printed.index.checked_sub(1), Some(printed.index)]
+                .map(|joint| cutting.joints.get(joint?).copied()),
             ends: [
-                end(&stated.from, fitting(placed.from), &placed.start, 0),
-                end(&stated.to, fitting(placed.to), &placed.end, 1),
+                (printed.index == 0).then(|| end(&stated.from, fitting(placed.from), &placed.start, 0)),
+                (printed.index + 1 == printed.of).then(|| end(&stated.to, fitting(placed.to), &placed.end, 1)),
             ],
+            name,
         };
-        Ok((piece, files))
+        (piece, files)
     }
 }
 
@@ -201,12 +233,15 @@ impl<'s> Coupons<'s> {
         let mut found = Self::default();
         // Of the tube's sizes, its ends' finish and its fittings: where to put further runs of the same.
         let mut seen: BTreeMap<String, Result<usize, String>> = BTreeMap::new();
-        for piece in pieces {
+        // One piece of each run has its start.
+        for piece in pieces.iter().filter(|piece| piece.ends[0].is_some()) {
             let run = piece.run;
-            let mut fittings = [&piece.ends[0].fitting.name, &piece.ends[1].fitting.name];
+            let Some(index) = stages.design.runs.iter().position(|other| other.name == run.name) else { continue };
+            let placed = &stages.layout.runs[index];
+            let fitting = |port: usize| &stages.design.fittings[stages.layout.ports[port].fitting].name;
+            let mut fittings = [fitting(placed.from), fitting(placed.to)];
             fittings.sort();
             let key = format!("{:?} {:?} {fittings:?}", run.tube, run.ends);
-            let Some(index) = stages.design.runs.iter().position(|other| other.name == run.name) else { continue };
             let place = seen.entry(key).or_insert_with(|| {
                 // What a coupon tells of the printer is what corrects the files: it is never corrected itself.
                 let stated = DesignTold { note: "", ..*design };

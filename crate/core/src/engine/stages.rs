@@ -32,8 +32,35 @@ pub struct Piece {
     pub index: usize,
     /// How many pieces the run has.
     pub of: usize,
+    /// Index of the cut that it begins at among the run's; none for the first piece.
+    pub cut: Option<usize>,
     /// Its skins, in the run's arc lengths.
     pub profile: Profile,
+}
+
+impl Piece {
+    /// What follows a run's name for it, "piece 1 of 3"; none where the run is in one piece.
+    pub fn part(&self) -> Option<String> {
+        (self.of > 1).then(|| format!("piece {} of {}", self.index + 1, self.of))
+    }
+
+    /// What it is called: the run's name, and which piece of it.
+    pub fn called(&self, run: &str) -> String {
+        self.part().map_or(run.to_owned(), |part| format!("{run}, {part}"))
+    }
+
+    /// What its files' names have after the run's: "-piece-1-of-3".
+    pub fn suffix(&self) -> String {
+        self.part().map_or(String::new(), |part| format!(" {part}").replace(' ', "-"))
+    }
+
+    /// JSON Pointer to what is stated of its stance.
+    pub fn stance_path(&self) -> String {
+        match self.cut {
+            None => format!("/runs/{}/stance", self.run),
+            Some(cut) => format!("/runs/{}/cuts/{cut}/stance", self.run),
+        }
+    }
 }
 
 impl<'t> Stages<'t> {
@@ -98,9 +125,12 @@ impl<'t> Stages<'t> {
     /// What is printed of a run, piece by piece; one where it is not cut, none where it has no centreline.
     pub fn pieces(&self, run: usize) -> Vec<Piece> {
         let Some(line) = &self.lines[run].line else { return Vec::new() };
-        let profiles = self.cutting(run).pieces(&self.uncut(run, line.length));
+        let cutting = self.cutting(run);
+        let profiles = cutting.pieces(&self.uncut(run, line.length));
         let of = profiles.len();
-        profiles.into_iter().enumerate().map(|(index, profile)| Piece { run, index, of, profile }).collect()
+        let cut = |index: usize| Some(cutting.joints[index.checked_sub(1)?].cut);
+        let pieces = profiles.into_iter().enumerate();
+        pieces.map(|(index, profile)| Piece { run, index, of, cut: cut(index), profile }).collect()
     }
 
     fn uncut(&self, run: usize, length: f64) -> Profile {
@@ -135,6 +165,37 @@ impl<'t> Stages<'t> {
             .map_err(|fault| self.refused(run, &fault))
     }
 
+    /// The piece of a run of that number, counted from 1; `path` is where it was given.
+    ///
+    /// # Errors
+    /// No such piece, a run that cannot be made.
+    pub fn piece(&self, run: usize, number: usize, path: &str) -> Result<Piece, Refusal> {
+        let mut pieces = self.pieces(run);
+        if pieces.is_empty() {
+            return Err(self.not_made(run));
+        }
+        let count = pieces.len();
+        match number.checked_sub(1).filter(|index| *index < count) {
+            Some(index) => Ok(pieces.swap_remove(index)),
+            None => {
+                let has = if count == 1 { "one piece".to_owned() } else { format!("{count} pieces, counted from 1") };
+                let message = format!("{}: there is no piece {number}. It is in {has}.", self.design.runs[run].name);
+                Err(Refusal::at(path, message))
+            }
+        }
+    }
+
+    /// A run as one piece: put together, where it is cut.
+    ///
+    /// # Errors
+    /// A run that cannot be made: what is found about it.
+    pub fn whole(&self, run: usize) -> Result<Piece, Refusal> {
+        match &self.lines[run].line {
+            Some(line) => Ok(Piece { run, index: 0, of: 1, cut: None, profile: self.profile(run, line.length) }),
+            None => Err(self.not_made(run)),
+        }
+    }
+
     /// The triangles of one piece of a run.
     ///
     /// # Errors
@@ -147,29 +208,25 @@ impl<'t> Stages<'t> {
         mesh::run_mesh(stated, &piece.profile, line, deviation).map_err(|fault| self.refused(run, &fault))
     }
 
-    /// The triangles of a run's file, corrected by what a coupon said: sections changed, and all of it scaled about the datum,
-    /// so that the runs stay placed to each other.
+    /// The triangles of a piece's file, corrected by what a coupon said: sections changed, and all of it scaled about the
+    /// datum, so that the pieces stay placed to each other.
     ///
     /// # Errors
     /// A run that cannot be made, or that the correction leaves without a wall.
-    pub fn corrected_mesh(&self, run: usize, deviation: f64, by: &Compensation) -> Result<Mesh, Refusal> {
-        let (stated, Some(line)) = (&self.design.runs[run], &self.lines[run].line) else {
-            return Err(self.not_made(run));
-        };
-        let profile = self.corrected_profile(run, line.length, by)?;
+    pub fn corrected_mesh(&self, piece: &Piece, deviation: f64, by: &Compensation) -> Result<Mesh, Refusal> {
+        let corrected = self.corrected(piece, by)?;
         let scale = by.scale();
-        mesh::run_mesh(stated, &profile, line, deviation / scale)
-            .map(|mesh| mesh.scaled(scale))
-            .map_err(|fault| self.refused(run, &fault))
+        Ok(self.piece_mesh(&corrected, deviation / scale)?.scaled(scale))
     }
 
-    /// The sections of a run's file before it is scaled, corrected by what a coupon said.
+    /// A piece's file before it is scaled, corrected by what a coupon said.
     ///
     /// # Errors
     /// A run that the correction leaves without a wall.
-    pub fn corrected_profile(&self, run: usize, length: f64, by: &Compensation) -> Result<Profile, Refusal> {
+    pub fn corrected(&self, piece: &Piece, by: &Compensation) -> Result<Piece, Refusal> {
+        let run = piece.run;
         let stated = &self.design.runs[run];
-        by.applied(stated, &self.profile(run, length)).map_err(|wall| {
+        let profile = by.applied(stated, &piece.profile).map_err(|wall| {
             let message = format!(
                 "{}: corrected by the coupon, its file would have {} mm of wall or bore left. Check the readings, make the \
                  wall thicker, or ask for the file without the correction.",
@@ -177,7 +234,8 @@ impl<'t> Stages<'t> {
                 shown(wall)
             );
             Refusal::at(format!("/runs/{run}/tube"), message)
-        })
+        })?;
+        Ok(Piece { profile, ..piece.clone() })
     }
 
     /// Why a run is not made: what the mesher says of its tube, else what is found about it.

@@ -2,7 +2,7 @@
 
 use serde_json::{Map, Value};
 
-use super::stages::Stages;
+use super::stages::{Piece, Stages};
 use crate::design::Refusal;
 use crate::export::Kind;
 use crate::layout::Vec3;
@@ -50,37 +50,42 @@ pub(super) fn read(kind: Kind, run: Option<usize>, keys: &Map<String, Value>) ->
     Ok(Some(stood))
 }
 
-/// A run's mesh on the plate. One that is corrected by a coupon is a little larger or smaller than the tube, about the datum:
+/// A piece's mesh on the plate. One that is corrected by a coupon is a little larger or smaller than the tube, about the datum:
 /// it is moved to where the tube stands, its lowest point at the same height and its middle over the same place.
 pub(super) fn on_plate(
     stages: &Stages<'_>,
-    run: usize,
+    piece: &Piece,
     stood: Stood,
     mesh: &Mesh,
     corrected: bool,
 ) -> Result<Mesh, Refusal> {
-    let subject = Subject::of(stages, run)?;
+    let subject = Subject::of_piece(stages, piece)?;
     let standing = match stood {
         Stood::Chosen => subject.chosen(),
         Stood::Asked(frame) => Some(subject.standing(frame)),
     };
-    let Some(standing) = standing else { return Err(stages.not_made(run)) };
-    placed(stages, run, &standing, mesh, corrected)
+    let Some(standing) = standing else { return Err(stages.not_made(piece.run)) };
+    placed(stages, piece, &standing, mesh, corrected)
 }
 
 /// As [`on_plate`], in a stance that is worked out already.
 pub(super) fn placed(
     stages: &Stages<'_>,
-    run: usize,
+    piece: &Piece,
     standing: &Standing,
     mesh: &Mesh,
     corrected: bool,
 ) -> Result<Mesh, Refusal> {
     let placed = standing.mesh(mesh);
     if !corrected {
-        return Ok(placed);
+        if piece.of == 1 {
+            return Ok(placed);
+        }
+        // The box told is that of the key's crest all round; it stands on what is there.
+        let lowest = placed.extremes()[0][2];
+        return Ok(placed.moved([0.0, 0.0, standing.bounds.min.z - lowest]));
     }
-    let [tube, file] = [standing.mesh(&stages.mesh(run, USUAL_DEVIATION)?).extremes(), placed.extremes()];
+    let [tube, file] = [standing.mesh(&stages.piece_mesh(piece, USUAL_DEVIATION)?).extremes(), placed.extremes()];
     let middle = |[low, high]: [[f64; 3]; 2], axis: usize| (low[axis] + high[axis]) / 2.0;
     let by = [middle(tube, 0) - middle(file, 0), middle(tube, 1) - middle(file, 1), tube[0][2] - file[0][2]];
     Ok(placed.moved(by))

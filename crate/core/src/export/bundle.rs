@@ -1,7 +1,7 @@
 //! Everything in one download.
 
 use super::archive::Archive;
-use super::{Kind, Meta, NamedMesh, file_stem, stl, three_mf, unique_stems};
+use super::{Kind, Meta, NamedMesh, file_stem, file_stem_ending, stl, three_mf, unique_stems};
 
 /// What files tell of the design that they are made from.
 #[derive(Debug, Clone, Copy)]
@@ -26,20 +26,40 @@ impl<'a> DesignTold<'a> {
 /// A file that is made already, of a kind.
 pub type Paper = (Kind, Vec<u8>);
 
-/// A zip archive with an STL and a 3MF of each of `runs`, each run's `papers` (its tables and drawing, in the order of
-/// the runs), the design's `plots`, and the design as canonical text. Names in it are safe on every system and differ even where case does
+/// What an archive holds of one run.
+#[derive(Debug, Clone)]
+pub struct RunFiles<'a> {
+    /// Its name.
+    pub name: &'a str,
+    /// What is printed of it, each with what its files' names have after the run's.
+    pub solids: Vec<(&'a str, NamedMesh<'a>)>,
+    /// Its tables and drawing.
+    pub papers: Vec<Paper>,
+}
+
+/// A zip archive with an STL and a 3MF of each solid of each of `runs`, each run's tables and drawing, the design's `plots`, and the design as canonical text. Names in it are safe on every system and differ even where case does
 /// not count; runs whose names come out the same are numbered. The names of meshes that are compensated say so.
-pub fn zip(design: &DesignTold<'_>, runs: &[NamedMesh<'_>], papers: &[Vec<Paper>], plots: &[Paper]) -> Vec<u8> {
+pub fn zip(design: &DesignTold<'_>, runs: &[RunFiles<'_>], plots: &[Paper]) -> Vec<u8> {
     let mut archive = Archive::new();
     let meshed = |stem: &str| called(stem, !design.note.is_empty());
-    // A run may be called what a plot is: all names are told apart together.
+    // A run may be called what a plot or another's piece is: all names are told apart together.
     let plot_names: Vec<String> = plots.iter().map(|(kind, _)| kind.called(design.title)).collect();
-    let names = runs.iter().map(|run| run.name).chain(plot_names.iter().map(String::as_str));
+    let parts = |run: &RunFiles<'_>| {
+        let endings = run.solids.iter().filter(|(suffix, _)| !suffix.is_empty());
+        endings.map(|(suffix, _)| file_stem_ending(run.name, suffix)).collect::<Vec<_>>()
+    };
+    let piece_names: Vec<String> = runs.iter().flat_map(parts).collect();
+    let names = runs.iter().map(|run| run.name).chain(plot_names.iter().chain(&piece_names).map(String::as_str));
     let stems = unique_stems(names);
-    for (index, (run, stem)) in runs.iter().zip(&stems).enumerate() {
-        archive.deflate(&Kind::Stl.file_name(&meshed(stem)), &stl(run.mesh, &meshed(run.name)));
-        archive.store(&Kind::ThreeMf.file_name(&meshed(stem)), &three_mf(&[*run], &design.meta(run.name)));
-        for (kind, bytes) in papers.get(index).into_iter().flatten() {
+    let mut piece_stems = stems[runs.len() + plots.len()..].iter();
+    for (run, stem) in runs.iter().zip(&stems) {
+        for (suffix, solid) in &run.solids {
+            let own = if suffix.is_empty() { None } else { piece_stems.next() };
+            let stem = own.unwrap_or(stem);
+            archive.deflate(&Kind::Stl.file_name(&meshed(stem)), &stl(solid.mesh, &meshed(solid.name)));
+            archive.store(&Kind::ThreeMf.file_name(&meshed(stem)), &three_mf(&[*solid], &design.meta(solid.name)));
+        }
+        for (kind, bytes) in &run.papers {
             archive.deflate(&kind.file_name(stem), bytes);
         }
     }

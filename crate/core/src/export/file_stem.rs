@@ -14,6 +14,11 @@ pub fn file_stem(name: &str) -> String {
     stem_within(name, LONGEST)
 }
 
+/// [`file_stem`] of a name with something after it that is kept whole, such as "-piece-1-of-3".
+pub fn file_stem_ending(name: &str, end: &str) -> String {
+    stem_within(name, LONGEST - end.len().min(LONGEST / 2)) + end
+}
+
 /// [`file_stem`] of each name, made unique where case does not count: a stem that is taken gets -2, -3 and so on.
 pub fn unique_stems<'a>(names: impl IntoIterator<Item = &'a str>) -> Vec<String> {
     let mut taken = HashSet::new();

@@ -20,9 +20,9 @@ mod subject;
 mod three_mf;
 
 pub use bend_csv::{Feed, bend_csv};
-pub use bundle::{DesignTold, Paper, called, zip, zip_of_stls};
+pub use bundle::{DesignTold, Paper, RunFiles, called, zip, zip_of_stls};
 pub use drawing::drawing;
-pub use file_stem::{file_stem, unique_stems};
+pub use file_stem::{file_stem, file_stem_ending, unique_stems};
 pub use kind::Kind;
 pub use pack::{PackFile, checksums, pack};
 pub use points_csv::points_csv;

@@ -1,12 +1,14 @@
 //! What is told of a run's stances, as JSON text.
 
+use std::borrow::Cow;
+
 use serde::Serialize;
 
 use super::{FlatSpan, Found, Frame, Judge, Pocket, Standing, search};
 use crate::centreline::Centreline;
-use crate::check::{self, of_stance};
+use crate::check::{self, StoodPiece, of_stance};
 use crate::design::{Printer, Refusal};
-use crate::engine::Stages;
+use crate::engine::{Piece, Stages};
 use crate::layout::Vec3;
 use crate::report::fix::{Source, on_text};
 use crate::report::{BoundsMm, FindingReport, degrees, point};
@@ -15,38 +17,63 @@ use crate::tube::{BEYOND_SOCKET, Profile};
 /// Points that a stance's path is drawn with at most.
 const MOST_DRAWN: usize = 400;
 
-/// A made run with its judge.
+/// A made run, or a piece of one, with its judge.
 #[derive(Debug, Clone)]
 pub struct Subject<'s> {
-    line: &'s Centreline,
+    line: Cow<'s, Centreline>,
     profile: Profile,
+    /// Arc length of the run where it begins, mm.
+    from: f64,
     /// Judges its stances.
     pub judge: Judge,
-    /// The run's own stance, where it has one.
+    /// Its own stance, where it has one.
     pub own: Option<Frame>,
 }
 
 impl<'s> Subject<'s> {
-    /// A run of a design.
+    /// A run of a design: put together, where it is cut.
     ///
     /// # Errors
     /// A run that cannot be made: what is found about it.
     pub fn of(stages: &'s Stages<'_>, run: usize) -> Result<Self, Refusal> {
+        Self::of_piece(stages, &stages.whole(run)?)
+    }
+
+    /// A piece of a run.
+    ///
+    /// # Errors
+    /// A run that cannot be made: what is found about it.
+    pub fn of_piece(stages: &'s Stages<'_>, piece: &Piece) -> Result<Self, Refusal> {
+        let run = piece.run;
         let stated = &stages.design.runs[run];
         let placed = &stages.layout.runs[run];
         let (Some(line), true) = (&stages.lines[run].line, stages.is_made(run)) else {
             return Err(stages.not_made(run));
         };
-        let profile = stages.profile(run, line.length);
+        let whole = piece.of == 1;
+        let span = piece.profile.span();
+        let (line, profile) = if whole {
+            (Cow::Borrowed(line), piece.profile.clone())
+        } else {
+            (Cow::Owned(line.part(span)), piece.profile.from_its_start())
+        };
         let process = &stages.design.process;
-        let bands = [&placed.start, &placed.end].map(|pose| pose.inside + BEYOND_SOCKET);
-        let judge = Judge::of(line, &profile, stated.tube.bore, bands, &process.printer, process.material.way);
-        Ok(Self { line, profile, judge, own: stated.stance.as_ref().map(Frame::stated) })
+        // A spigot is glued all over: it is to be without scars as a sealing band is. A socket is glued inside.
+        let band = |first: bool, last: bool| match (first, last) {
+            (true, _) => placed.start.inside + BEYOND_SOCKET,
+            (_, true) => placed.end.inside + BEYOND_SOCKET,
+            _ => 0.0,
+        };
+        let [begins, ends] = [piece.index == 0, piece.index + 1 == piece.of];
+        let bands = [band(begins, false), if ends { band(false, true) } else { process.joint.length }];
+        let judge = Judge::of(&line, &profile, stated.tube.bore, bands, &process.printer, process.material.way);
+        let own = stated.stance_from(piece.cut).as_ref().map(Frame::stated);
+        Ok(Self { line, profile, from: span[0], judge, own })
     }
 
     /// A stance in full.
     pub fn standing(&self, frame: Frame) -> Standing {
-        Standing::of(&self.judge, self.line, &self.profile, frame)
+        Standing::of(&self.judge, &self.line, &self.profile, frame)
     }
 
     /// The best stances in full, the best first.
@@ -61,13 +88,15 @@ impl<'s> Subject<'s> {
     }
 }
 
-/// The best ways for a run to stand on the printer's plate, as JSON text, the best first: up to five that differ by 20
-/// degrees and more, each with every figure it was judged by; the run's own stance, where it states one; and the room.
+/// The best ways for a piece of a run, counted from 1, to stand on the printer's plate, as JSON text, the best first: up to five that differ by 20
+/// degrees and more, each with every figure it was judged by; its own stance, where it states one; and the room. Arc lengths
+/// are the run's.
 ///
 /// # Errors
-/// A run that cannot be made: what is found about it.
-pub fn stances(stages: &Stages<'_>, run: usize) -> Result<String, Refusal> {
-    let subject = Subject::of(stages, run)?;
+/// A run that cannot be made: what is found about it; a piece that it does not have.
+pub fn stances(stages: &Stages<'_>, run: usize, piece: usize) -> Result<String, Refusal> {
+    let piece = stages.piece(run, piece, "")?;
+    let subject = Subject::of_piece(stages, &piece)?;
     let process = &stages.design.process;
     let printer = &process.printer;
     let told = |standing: &Standing| subject.told(standing, printer);
@@ -75,6 +104,9 @@ pub fn stances(stages: &Stages<'_>, run: usize) -> Result<String, Refusal> {
     let own = subject.own.map(|own| subject.standing(own));
     let answer = Answer {
         run: &stages.design.runs[run].name,
+        piece: piece.index + 1,
+        pieces: piece.of,
+        from_mm: subject.from,
         length_mm: subject.line.length,
         outer_diameter: stages.design.runs[run].tube.outer_diameter,
         bore: stages.design.runs[run].tube.bore,
@@ -85,7 +117,7 @@ pub fn stances(stages: &Stages<'_>, run: usize) -> Result<String, Refusal> {
         bore_deg: subject.judge.rules.bore.and(printer.bore_deg),
         stances: best.iter().map(told).collect(),
         own: own.as_ref().map(told),
-        findings: found(stages, run, &subject, own.as_ref().or(best.first()), best.first()),
+        findings: found(stages, &piece, &subject, own.as_ref().or(best.first()), best.first()),
     };
     Ok(serde_json::to_string(&answer).unwrap_or_default())
 }
@@ -93,6 +125,9 @@ pub fn stances(stages: &Stages<'_>, run: usize) -> Result<String, Refusal> {
 #[derive(Serialize)]
 struct Answer<'a> {
     run: &'a str,
+    piece: usize,
+    pieces: usize,
+    from_mm: f64,
     length_mm: f64,
     outer_diameter: f64,
     bore: f64,
@@ -109,7 +144,7 @@ struct Answer<'a> {
 /// What is found about the run as it is to stand.
 fn found(
     stages: &Stages<'_>,
-    run: usize,
+    piece: &Piece,
     subject: &Subject<'_>,
     chosen: Option<&Standing>,
     best: Option<&Standing>,
@@ -119,7 +154,9 @@ fn found(
     let source = Source::of(stages.text);
     let told =
         |finding: &check::Finding| FindingReport::of(finding, finding.fix.as_ref().map(|fix| on_text(fix, &source)));
-    of_stance(checked, run, chosen, best, subject.area()).iter().map(told).collect()
+    let place = piece.stance_path();
+    let stood = StoodPiece { run: piece.run, place: &place, from: subject.from, bore: subject.area() };
+    of_stance(checked, &stood, chosen, best).iter().map(told).collect()
 }
 
 #[derive(Serialize)]
@@ -213,12 +250,12 @@ impl Subject<'_> {
             height_mm: figures.height,
             layers: standing.layers(printer),
             hours: standing.hours(printer),
-            cups: standing.cups.iter().map(pocket).collect(),
+            cups: standing.cups.iter().map(|cup| self.pocket(cup)).collect(),
             cups_mm3: figures.cups * area,
-            pools: standing.pools.iter().map(pocket).collect(),
+            pools: standing.pools.iter().map(|pool| self.pocket(pool)).collect(),
             pools_mm3: figures.pools * area,
             flat_mm: figures.flat,
-            flats: standing.flats.iter().map(flat).collect(),
+            flats: standing.flats.iter().map(|span| self.flat(span)).collect(),
             support_mm2: figures.support,
             bands_mm: standing.bands,
             foot: standing.footing,
@@ -238,28 +275,31 @@ impl Subject<'_> {
         }
     }
 
+    fn pocket(&self, pocket: &Pocket) -> PocketMm {
+        PocketMm {
+            from_mm: pocket.span[0] + self.from,
+            to_mm: pocket.span[1] + self.from,
+            at_mm: point(&pocket.at),
+            depth_mm: pocket.depth,
+            volume_mm3: pocket.volume,
+        }
+    }
+
+    fn flat(&self, span: &FlatSpan) -> FlatMm {
+        let [from_mm, to_mm] = span.span.map(|s| s + self.from);
+        FlatMm { from_mm, to_mm, flattest_deg: degrees(span.flattest) }
+    }
+
     /// The centreline on the plate, thinned to what can be drawn.
     fn path(&self, standing: &Standing) -> Vec<PathPoint> {
         let discs = &self.judge.body.discs;
         let stride = discs.len().div_ceil(MOST_DRAWN).max(1);
         let last = discs.len().saturating_sub(1);
         let drawn = discs.iter().enumerate().filter(|(index, _)| index % stride == 0 || *index == last);
-        drawn.map(|(_, disc)| PathPoint { s_mm: disc.s, at_mm: point(&standing.place(&disc.point)) }).collect()
+        drawn
+            .map(|(_, disc)| PathPoint { s_mm: disc.s + self.from, at_mm: point(&standing.place(&disc.point)) })
+            .collect()
     }
-}
-
-fn pocket(pocket: &Pocket) -> PocketMm {
-    PocketMm {
-        from_mm: pocket.span[0],
-        to_mm: pocket.span[1],
-        at_mm: point(&pocket.at),
-        depth_mm: pocket.depth,
-        volume_mm3: pocket.volume,
-    }
-}
-
-fn flat(span: &FlatSpan) -> FlatMm {
-    FlatMm { from_mm: span.span[0], to_mm: span.span[1], flattest_deg: degrees(span.flattest) }
 }
 
 /// A stance as typed in a request: `{ "up": [x, y, z], "turn_deg": a }`, the direction of any length above zero.

@@ -1,7 +1,7 @@
 //! What the builder does with the prints: coupon, finishing, assembly, seating, leak test, first fill.
 
 use super::html::{Html, Row};
-use super::{Sheet, fixed, words};
+use super::{Sheet, fixed, joining, words};
 use crate::cautions::{CAUTIONS, FIRST_FILL};
 use crate::check::words::message;
 
@@ -16,6 +16,7 @@ pub(super) fn told(html: &mut Html, sheet: &Sheet<'_>) {
     html.element("h3", words::FINISHING);
     html.list("ol", words::finishing(sheet.design.process.material.way));
     html.remark(words::PRACTICE);
+    joining::told(html, sheet);
     assembly(html, sheet);
     seating(html, sheet);
     html.element("h3", words::FIRST);
@@ -68,15 +69,16 @@ fn assembly(html: &mut Html, sheet: &Sheet<'_>) {
 fn seating(html: &mut Html, sheet: &Sheet<'_>) {
     html.element("h3", words::SEATING);
     let rows = sheet.pieces.iter().flat_map(|piece| {
-        piece.ends.iter().zip(["start", "end"]).map(|(end, which)| {
-            Row::of(vec![
-                piece.run.name.clone(),
+        piece.ends.iter().zip(["start", "end"]).filter_map(|(end, which)| {
+            let end = end.as_ref()?;
+            Some(Row::of(vec![
+                piece.name.clone(),
                 format!("{which}, at {}", end.port),
                 end.fitting.name.clone(),
                 fixed(end.fitting.socket_depth, 1),
                 if end.trim > 0.0 { fixed(end.trim, 1) } else { "nothing".to_owned() },
                 if end.mark { words::SEAT_VANISHES } else { words::SEAT_NONE }.to_owned(),
-            ])
+            ]))
         })
     });
     html.table(words::DEPTHS, words::SEAT_COLUMNS, &rows.collect::<Vec<_>>());

@@ -4,6 +4,7 @@
 
 mod build;
 mod html;
+mod joining;
 mod order;
 mod quantities;
 mod style;
@@ -13,6 +14,7 @@ use crate::accept::Asked;
 use crate::check::{Finding, Severity, words::message};
 use crate::design::{Design, Fitting, Run};
 use crate::service::SealAtEnd;
+use crate::tube::Joint;
 use html::Html;
 
 /// Everything that is told.
@@ -36,11 +38,15 @@ pub struct Sheet<'a> {
     pub findings: &'a [Finding],
 }
 
-/// A tube of the pack. Lengths mm.
+/// A tube of the pack, or a piece of one. Lengths mm.
 #[derive(Debug)]
 pub struct Piece<'a> {
     /// The run as stated.
     pub run: &'a Run,
+    /// What it is called: the run's name, and which piece of it.
+    pub name: String,
+    /// The joints that it begins and ends with; none where it is the run's own end.
+    pub joints: [Option<Joint>; 2],
     /// Its STL and 3MF in the pack, without their endings.
     pub file: String,
     /// Sides of the box round the file's mesh.
@@ -59,8 +65,8 @@ pub struct Piece<'a> {
     pub triangles: usize,
     /// What a print service asks of the file.
     pub questions: Vec<Asked>,
-    /// Its start and its end.
-    pub ends: [End<'a>; 2],
+    /// Its start and its end; none where there is a joint.
+    pub ends: [Option<End<'a>>; 2],
 }
 
 /// A stance, as far as it is told.

@@ -15,8 +15,9 @@ pub(super) fn told(html: &mut Html, sheet: &Sheet<'_>) {
     html.element("h3", words::STANCE);
     html.list("ul", sheet.pieces.iter().map(|piece| stance(sheet, piece)));
     html.element("h3", words::FINISH);
-    html.list("ul", words::WISHES);
-    let bands: Vec<Row> = sheet.pieces.iter().flat_map(|piece| (0..2).map(|end| band(piece, end))).collect();
+    let cut = sheet.pieces.iter().any(|piece| piece.joints.iter().any(Option::is_some));
+    html.list("ul", words::WISHES.iter().chain(cut.then_some(&words::JOINT_WISH)));
+    let bands: Vec<Row> = sheet.pieces.iter().flat_map(|piece| (0..2).filter_map(|end| band(piece, end))).collect();
     html.table(words::BANDS, words::BAND_COLUMNS, &bands);
     html.remark(words::SEAL_TAKES);
     let questions: Vec<Row> = sheet.pieces.iter().flat_map(questions).collect();
@@ -31,7 +32,7 @@ fn ordered(sheet: &Sheet<'_>, piece: &Piece<'_>) -> Row {
     Row {
         cells: vec![
             format!("{}.stl or .3mf", piece.file),
-            piece.run.name.clone(),
+            piece.name.clone(),
             times(piece.sides),
             fixed(cm3, 2),
             fixed(cm3 * process.material.density_g_per_cm3, 1),
@@ -53,7 +54,7 @@ fn ordered(sheet: &Sheet<'_>, piece: &Piece<'_>) -> Row {
 }
 
 fn stance(sheet: &Sheet<'_>, piece: &Piece<'_>) -> String {
-    let name = &piece.run.name;
+    let name = &piece.name;
     let Some(stood) = &piece.stood else {
         let volume = sheet.design.process.printer.build_volume.map(shown).join(" × ");
         return format!(
@@ -70,7 +71,7 @@ fn stance(sheet: &Sheet<'_>, piece: &Piece<'_>) -> String {
     format!("{name}: {who}, {low}.{}", supports(stood, &piece.ends))
 }
 
-fn supports(stood: &Stood, ends: &[End<'_>; 2]) -> String {
+fn supports(stood: &Stood, ends: &[Option<End<'_>>; 2]) -> String {
     let mut words = if stood.support > 0.0 {
         format!(" About {} mm² of its outer skin wants support.", fixed(stood.support, 0))
     } else {
@@ -78,18 +79,18 @@ fn supports(stood: &Stood, ends: &[End<'_>; 2]) -> String {
     };
     for (band, end) in stood.bands.iter().zip(ends) {
         if *band > 0.0 {
+            let what = end.as_ref().map_or("spigot".to_owned(), |end| format!("sealing band at {}", end.port));
             words += &format!(
-                " Standing so, {} mm of the sealing band at {} overhang: turn it rather than support them, or ask.",
+                " Standing so, {} mm of the {what} overhang: turn it rather than support them, or ask.",
                 fixed(*band, 1),
-                end.port
             );
         }
     }
     words
 }
 
-fn band(piece: &Piece<'_>, end: usize) -> Row {
-    let (which, at) = (["start", "end"][end], &piece.ends[end]);
+fn band(piece: &Piece<'_>, end: usize) -> Option<Row> {
+    let (which, at) = (["start", "end"][end], piece.ends[end].as_ref()?);
     let trim = if at.trim > 0.0 { format!(", {} of them to be cut off", shown(at.trim)) } else { String::new() };
     let takes = match at.seal.as_ref().map(|seal| (seal, seal.outer_range())) {
         None => words::NOT_KNOWN.to_owned(),
@@ -100,9 +101,9 @@ fn band(piece: &Piece<'_>, end: usize) -> Row {
         format!("± {} ({})", fixed(seal.tolerances.outer_diameter, 2), words_of(seal.tube_known.word()))
     });
     let outer = piece.run.tube.outer_diameter;
-    Row {
+    Some(Row {
         cells: vec![
-            piece.run.name.clone(),
+            piece.name.clone(),
             format!("{which}, at {}", at.port),
             format!("0 to {}{trim}", fixed(at.band, 1)),
             fixed(outer, 2),
@@ -110,7 +111,7 @@ fn band(piece: &Piece<'_>, end: usize) -> Row {
             expected,
         ],
         data: vec![("band", at.band.to_string()), ("end", which.to_owned())],
-    }
+    })
 }
 
 /// Where the limits come from, each once.
@@ -136,7 +137,7 @@ fn words_of(known: &str) -> &'static str {
 fn questions<'s>(piece: &'s Piece<'_>) -> impl Iterator<Item = Row> + 's {
     piece.questions.iter().map(|asked| Row {
         cells: vec![
-            piece.run.name.clone(),
+            piece.name.clone(),
             if asked.passes { words::PASSED } else { words::FAILED }.to_owned(),
             asked.message.clone(),
         ],

@@ -26,7 +26,7 @@ fn of_piece(sheet: &Sheet<'_>, piece: &Piece<'_>) -> Row {
     let known =
         |value: Option<f64>, decimals| value.map_or(words::NOT_KNOWN.to_owned(), |value| fixed(value, decimals));
     Row::of(vec![
-        piece.run.name.clone(),
+        piece.name.clone(),
         fixed(piece.material / 1e3, 2),
         fixed(mass(sheet, piece.material), 1),
         known(cost(sheet, piece.material), 2),

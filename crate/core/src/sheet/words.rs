@@ -52,6 +52,34 @@ pub(super) const WISHES: &[&str] = &[
      take nothing off the diameter.",
 ];
 
+/// The same where tubes are in pieces.
+pub(super) const JOINT_WISH: &str = "Spigots and sockets, where the pieces of one tube are joined: no supports, no scars and nothing \
+    left inside. The rings beside them number the joints.";
+
+pub(super) const JOINING: &str = "Joining the pieces";
+pub(super) const JOINTS: &str = "Which spigot goes into which socket";
+pub(super) const JOINT_COLUMNS: &[&str] =
+    &["Spigot at the end of", "Socket at the start of", "Marks on both sides", "Goes in by, mm", "Glue gap, mm"];
+pub(super) const JOINT_CAUTIONS: &[&str] = &[
+    "Wear nitrile gloves and eye protection and air the room: adhesives irritate, uncured epoxy and acrylate can cause a lasting \
+     skin allergy, and vapours burn. The adhesive's own data sheet goes first.",
+    "Take an adhesive that its data sheet gives for this plastic, for warm water and for your coolant, and that fills the gap. \
+     Bond and prove a short sample first, soaked warm in the coolant for three days.",
+    "A bonded joint is no stronger than its preparation. Prove every joined tube outside the machine, filled with water, before it \
+     is used.",
+];
+pub(super) const JOINT_STEPS: &[&str] = &[
+    "Cure, clean and dry the pieces fully. Put them together dry, in the order of the rings: spigot and socket with the same marks go \
+     together, in one position only, and the bore runs on smoothly. Look through it.",
+    "Roughen both faces with fine paper, wet, and wipe them clean as the adhesive's data sheet says.",
+    "Put adhesive thinly round the spigot, from its root to the ring near its tip and no further: what the tip wipes along would \
+     get into the bore.",
+    "Push the spigot straight home, all the way in. Wipe off what comes out at the mouth, and draw a soft brush through the \
+     bore.",
+    "Hold it still and let it cure for as long and as warm as the adhesive's data sheet says, before anything loads it.",
+    "Rinse the bore, look through it against the light, and leak-test the joined tube as below before it is built in.",
+];
+
 pub(super) const QUANTITIES: &str = "Quantities";
 pub(super) const OF_EACH: &str = "Of each tube";
 pub(super) const QUANTITY_COLUMNS: &[&str] =

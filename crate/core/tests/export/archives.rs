@@ -3,7 +3,7 @@
 use crate::shapes::quarter_bend;
 use std::io::{Cursor, Read};
 use tubewright_core::engine;
-use tubewright_core::export::{self, DESIGN_PART, DesignTold, Kind, Meta, NamedMesh};
+use tubewright_core::export::{self, DESIGN_PART, DesignTold, Kind, Meta, NamedMesh, Paper, RunFiles};
 use tubewright_core::mesh::Mesh;
 
 const CORE: &str = "http://schemas.microsoft.com/3dmanufacturing/core/2015/02";
@@ -32,6 +32,10 @@ fn model(bytes: &[u8]) -> String {
     assert_eq!(names, expected.take(names.len()).collect::<Vec<_>>());
     assert!(names.len() == 3 || names.len() == 5, "with the design or without it");
     String::from_utf8(parts[2].1.clone()).expect("UTF-8")
+}
+
+fn in_one_piece<'a>(name: &'a str, mesh: &'a Mesh, papers: Vec<Paper>) -> RunFiles<'a> {
+    RunFiles { name, solids: vec![("", NamedMesh { name, mesh })], papers }
 }
 
 /// The meshes, in order, as a reader of the XML finds them.
@@ -142,8 +146,8 @@ fn runs_below_zero_are_shifted_together_into_the_positive_octant() {
 fn the_zip_holds_every_run_under_a_name_of_its_own() {
     let mesh = quarter_bend(32.0, 8.0, 6.0, 8, 3);
     let names = ["Pump/Block", "pump:block", "../../etc/passwd", "CON", "шланг", "\u{202e}x"];
-    let runs = names.map(|name| NamedMesh { name, mesh: &mesh });
-    let bytes = export::zip(&PUFFIN, &runs, &[], &[]);
+    let runs = names.map(|name| in_one_piece(name, &mesh, Vec::new()));
+    let bytes = export::zip(&PUFFIN, &runs, &[]);
     let files = unpack(&bytes);
     assert_eq!(
         files.iter().map(|(name, _)| name.as_str()).collect::<Vec<_>>(),
@@ -169,17 +173,45 @@ fn the_zip_holds_every_run_under_a_name_of_its_own() {
         assert_eq!(meshes(&roxmltree::Document::parse(&document).unwrap()), std::slice::from_ref(&mesh));
     }
     assert_eq!(files[12].1, b"{}\n");
-    assert_eq!(bytes, export::zip(&PUFFIN, &runs, &[], &[]), "same design, same bytes");
+    assert_eq!(bytes, export::zip(&PUFFIN, &runs, &[]), "same design, same bytes");
+}
+
+/// Another run may be called as a piece is: each file keeps a name of its own.
+#[test]
+fn pieces_keep_names_of_their_own() {
+    let mesh = quarter_bend(32.0, 8.0, 6.0, 8, 3);
+    let solid = |name| NamedMesh { name, mesh: &mesh };
+    let pieces = vec![("-piece-1-of-2", solid("a, piece 1 of 2")), ("-piece-2-of-2", solid("a, piece 2 of 2"))];
+    let long = "é".repeat(100);
+    let runs = [
+        RunFiles { name: "a", solids: pieces.clone(), papers: Vec::new() },
+        in_one_piece("A piece 1 of 2", &mesh, Vec::new()),
+        in_one_piece("a-piece-1-of-2", &mesh, Vec::new()),
+        RunFiles { name: &long, solids: pieces, papers: Vec::new() },
+    ];
+    let files = unpack(&export::zip(&PUFFIN, &runs, &[]));
+    let names: Vec<&str> = files.iter().map(|(name, _)| name.as_str()).filter(|name| name.ends_with(".stl")).collect();
+    let cut = "é".repeat(33);
+    assert_eq!(
+        names,
+        [
+            "a-piece-1-of-2-2.stl",
+            "a-piece-2-of-2.stl",
+            "A piece 1 of 2.stl",
+            "a-piece-1-of-2.stl",
+            &format!("{cut}-piece-1-of-2.stl"),
+            &format!("{cut}-piece-2-of-2.stl"),
+        ]
+    );
 }
 
 /// A run may be called as the design's plot is: its drawing and the plot must not be one name.
 #[test]
 fn plots_and_drawings_keep_names_of_their_own() {
     let mesh = quarter_bend(32.0, 8.0, 6.0, 8, 3);
-    let runs = [NamedMesh { name: "Puffin loss", mesh: &mesh }];
-    let papers = [vec![(Kind::Drawing, b"drawing".to_vec())]];
+    let runs = [in_one_piece("Puffin loss", &mesh, vec![(Kind::Drawing, b"drawing".to_vec())])];
     let plots = [(Kind::LossPlot, b"loss".to_vec()), (Kind::MarginsPlot, b"margins".to_vec())];
-    let files = unpack(&export::zip(&DesignTold { title: "Puffin", ..PUFFIN }, &runs, &papers, &plots));
+    let files = unpack(&export::zip(&DesignTold { title: "Puffin", ..PUFFIN }, &runs, &plots));
     let of = |bytes: &[u8]| files.iter().find(|file| file.1 == bytes).map(|(name, _)| name.as_str());
     assert_eq!(
         [of(b"drawing"), of(b"loss"), of(b"margins")],
@@ -225,7 +257,7 @@ fn files_that_hold_the_design_open_again_as_it() {
 fn files_without_a_design_are_refused_in_words() {
     let mesh = quarter_bend(32.0, 8.0, 6.0, 8, 3);
     let bare = export::three_mf(&[NamedMesh { name: "a", mesh: &mesh }], &Meta::default());
-    let whole = export::zip(&DesignTold { text: "{ \"format\": \"other\" }", ..PUFFIN }, &[], &[], &[]);
+    let whole = export::zip(&DesignTold { text: "{ \"format\": \"other\" }", ..PUFFIN }, &[], &[]);
     for (bytes, words) in [
         (&bare[..], "holds no design"),
         (&whole[..], "holds no design"),

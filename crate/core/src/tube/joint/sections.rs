@@ -24,6 +24,14 @@ impl Cutting {
         joined
     }
 
+    /// What the bore of a run put together, of those skins, holds between the seams about a piece, mm3.
+    pub fn bore_between_seams(&self, joined: &Profile, piece: usize) -> f64 {
+        let [from, to] = joined.span();
+        let seam = |joint: usize| self.joints.get(joint).map(|joint| joint.at);
+        let first = piece.checked_sub(1).and_then(seam).unwrap_or(from);
+        joined.bore.between(first, seam(piece).unwrap_or(to)).volume()
+    }
+
     /// The skins of each piece in order, in the run's arc lengths; the run's own where it is not cut.
     pub fn pieces(&self, plain: &Profile) -> Vec<Profile> {
         if self.joints.is_empty() {

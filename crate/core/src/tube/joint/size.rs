@@ -12,7 +12,7 @@ const STEP_SPACINGS: f64 = 128.0;
 /// Lead-in at the spigot's tip and at the socket's mouth, mm, at 45 degrees.
 const LEAD_IN: f64 = 0.5;
 /// Depth of the ring at the spigot's tip that keeps surplus adhesive from the bore, mm; flanks at 45 degrees.
-const CATCH: f64 = 0.4;
+const CATCH: f64 = 0.3;
 /// Plain spigot between its tip's lead-in and that ring, mm.
 const BEFORE_CATCH: f64 = 0.3;
 /// Narrowest such ring worth having, mm deep.
