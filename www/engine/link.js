@@ -103,7 +103,7 @@ export class EngineLink {
   /**
    * Asks for one thing: a file, its name, a design written out, a fix applied.
    * @param {Call["call"]} call
-   * @param {(string | Uint8Array)[]} args
+   * @param {(string | Uint8Array | number)[]} args
    * @returns {Promise<any>} rejected with `Refused` where the engine refuses
    */
   ask(call, ...args) {

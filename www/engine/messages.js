@@ -10,7 +10,13 @@
  * @typedef {{ name: string, made: boolean, length_mm: number | null, material_mm3: number | null,
  *   bore_mm3: number | null, mass_g: number | null, cost: number | null, coolant_g?: number | null,
  *   bounds_mm: { min: Xyz, max: Xyz } | null, bend_table: BendRow[], points_mm: Xyz[],
- *   service: ServiceReport | null }} RunReport
+ *   service: ServiceReport | null, pieces: PieceReport[] }} RunReport
+ */
+/**
+ * What is printed of a run, and the joint at its end; null for the last.
+ * @typedef {{ from_mm: number, to_mm: number, material_mm3: number, mass_g: number, bounds_mm: { min: Xyz, max: Xyz },
+ *   joint: { number: number, seam_mm: number, length_mm: number, clearance_mm: number, collar_diameter_mm: number,
+ *     shear_mpa: number | null, shear_allowed_mpa: number | null, hoop_mpa: number | null } | null }} PieceReport
  */
 /** @typedef {{ nominal: number, likely: [number, number], worst: [number, number] }} Spread */
 /**
@@ -26,7 +32,7 @@
 /**
  * @typedef {{ flow_l_per_h: number, velocity_m_per_s: number, reynolds: number, regime: string,
  *   loss_kpa: Band, straights_kpa: number, bends_kpa: number, coils_kpa: number, curves_kpa: number,
- *   ends_kpa: number }} FlowReport
+ *   ends_kpa: number, joints_kpa: number }} FlowReport
  */
 /**
  * A run in service; what does not follow from what is stated is null.
@@ -119,9 +125,20 @@
  *   why: ("size" | "cup" | "bore" | "band" | "support" | "foot" | "pool")[], path: { s_mm: number, at_mm: Xyz }[] }} Stance
  */
 /**
- * @typedef {{ run: string, length_mm: number, outer_diameter: number, bore: number, way: string | null, volume_mm: Xyz,
+ * @typedef {{ run: string, piece: number, pieces: number, from_mm: number, length_mm: number, outer_diameter: number,
+ *   bore: number, way: string | null, volume_mm: Xyz,
  *   room_mm: Xyz, overhang_deg: number | null, bore_deg: number | null, stances: Stance[], own: Stance | null,
  *   findings: Finding[] }} Stances
+ */
+
+/**
+ * The fewest pieces that a run is cut into for the printer; without any, why.
+ * @typedef {{ run: string, length_mm: number, pieces: number | null,
+ *   cuts: { at_mm: number, earliest_mm: number, latest_mm: number }[], patch: PatchStep[],
+ *   parts: { piece: number, from_mm: number, to_mm: number, material_mm3: number, mass_g: number, fits: boolean,
+ *     slack_mm: number, box_mm: { min: Xyz, max: Xyz }, height_mm: number, up: Xyz, turn_deg: number, cups: number,
+ *     support_mm2: number }[],
+ *   why: string | null }} Cuts
  */
 
 /**
@@ -131,12 +148,12 @@
  */
 /**
  * What is asked of the STL of a run, on the file's own bytes.
- * @typedef {{ run: string, deviation_mm: number, triangles: number, bytes: number, passes: boolean, questions: Asked[] }} Inspection
+ * @typedef {{ run: string, piece: number | null, deviation_mm: number, triangles: number, bytes: number, passes: boolean, questions: Asked[] }} Inspection
  */
 
 /** @typedef {{ kind: "start", module: WebAssembly.Module }} Start */
 /** @typedef {{ kind: "design", edition: number, text: string, deviation: number }} DesignJob */
-/** @typedef {{ kind: "call", id: number, call: "normalise" | "designIn" | "apply" | "edit" | "difference" | "variants" | "stances" | "inspect" | "codeOf" | "exportFile" | "fileName", args: (string | Uint8Array)[] }} Call */
+/** @typedef {{ kind: "call", id: number, call: "normalise" | "designIn" | "apply" | "edit" | "difference" | "variants" | "stances" | "cuts" | "inspect" | "codeOf" | "exportFile" | "fileName", args: (string | Uint8Array | number)[] }} Call */
 /** @typedef {Start | DesignJob | Call} Question */
 
 /**

@@ -17,6 +17,7 @@ export function difference(before: string, after: string): string;
 export function variants(text: string, request: string): string;
 export function codeOf(text: string): string;
 export function stances(text: string, run: string, piece?: number): string;
+export function cuts(text: string, run: string): string;
 export function vocabulary(): string;
 export function presets(): string;
 

@@ -29,6 +29,7 @@ fn main() -> Result<(), Fault> {
         record.design(text, &DEVIATIONS)?;
     }
     record.design(measured(&demos()?[0])?, &DEVIATIONS)?;
+    record.pieces(in_pieces())?;
     for made_up in designs(SEED, KINDS.len()) {
         record.design(made_up.text, &[made_up.deviation])?;
     }
@@ -111,6 +112,26 @@ impl Record {
         Ok(())
     }
 
+    /// What is asked of a run in pieces, and where to cut it.
+    fn pieces(&mut self, text: String) -> Result<(), Fault> {
+        self.design(text.clone(), &[0.05])?;
+        let file = self.write("text", text.as_bytes())?;
+        let of = Some(file.as_str());
+        self.keep(of, "cuts", json!(["long"]), engine::cuts(&text, "long").map(String::into_bytes))?;
+        for piece in 1..=3 {
+            let stances = engine::piece_stances(&text, "long", piece).map(String::into_bytes);
+            self.keep(of, "stances", json!(["long", piece]), stances)?;
+            let asked = json!({ "run": "long", "piece": piece, "deviation": 0.05 }).to_string();
+            self.keep(of, "inspect", json!([asked]), engine::inspect(&text, &asked).map(String::into_bytes))?;
+            for stance in [false, true] {
+                let of_it =
+                    json!({ "kind": "stl", "run": "long", "piece": piece, "deviation": 0.05, "stance": stance });
+                self.file(of, &text, of_it)?;
+            }
+        }
+        Ok(())
+    }
+
     fn file(&mut self, of: Option<&str>, text: &str, request: Value) -> Result<(), Fault> {
         let request = request.to_string();
         self.keep(of, "exportFile", json!([request]), engine::export_file(text, &request))?;
@@ -152,6 +173,18 @@ fn measured(text: &str) -> Result<String, Fault> {
         "fitted": {"outer_diameter": 12, "measured": 12.03}
     });
     Ok(design.to_string())
+}
+
+/// Two legs and a wide bend, cut on a leg and in the bend.
+fn in_pieces() -> String {
+    json!({"format": "tubewright-design", "version": 1, "name": "in pieces",
+        "fittings": [{"name": "F", "tube_diameter": 12, "height": 18, "socket_depth": 10, "collar_diameter": 19, "lead": 5}],
+        "ports": [{"name": "a", "at": [0, 0, 0], "facing": [1, 0.2, 0.1], "fitting": "F"},
+                  {"name": "b", "at": [200, 170, 30], "facing": [0, -1, 0], "fitting": "F"}],
+        "runs": [{"name": "long", "from": "a", "to": "b", "tube": {"outer_diameter": 12, "bore": 8}, "bend_radius": 60,
+            "route": [{"corner": [200, 0, 30]}], "cuts": [{"at": 80}, {"at": 190}]}],
+        "process": {"printer": "small resin"}})
+    .to_string()
 }
 
 fn demos() -> Result<Vec<String>, Fault> {

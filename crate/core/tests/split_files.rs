@@ -16,7 +16,7 @@ fn design() -> Value {
                   {"name": "b", "at": [260, 230, 0], "facing": [0, -1, 0], "fitting": "F"}],
         "runs": [{"name": "long", "from": "a", "to": "b", "tube": {"outer_diameter": 12, "bore": 8}, "bend_radius": 30,
             "route": [{"corner": [260, 0, 0]}],
-            "cuts": [{"at": 150}, {"at": 330, "stance": {"up": [0, 0, 1], "turn_deg": 20}}]}],
+            "cuts": [{"at": 150}, {"at": 330, "stance": {"up": [0, 0, 1], "turn_deg": 90}}]}],
         "process": {"material": "tough resin", "printer": "medium resin"}})
 }
 

@@ -130,6 +130,12 @@ pub fn stances(
         .map_err(thrown)
 }
 
+/// The fewest pieces that a run is to be cut into for the printer, with a patch that states them, as JSON text.
+#[wasm_bindgen]
+pub fn cuts(text: Text, #[wasm_bindgen(js_name = runName)] run_name: Text) -> Result<String, Error> {
+    both(&text, &run_name).and_then(|(text, run)| engine::cuts(&text, &run)).map_err(thrown)
+}
+
 /// What sets two designs apart, from `before` to `after`, as JSON text.
 #[wasm_bindgen]
 pub fn difference(before: Text, after: Text) -> Result<String, Error> {

@@ -1,7 +1,7 @@
 //! The steps that checks propose, made on a design in memory: what the engine does with the same steps on its text.
 
 use super::PatchStep;
-use crate::design::{Coordinate, Design, Station};
+use crate::design::{Coordinate, Cut, Design, Station};
 use crate::presets;
 use serde_json::Value;
 
@@ -16,6 +16,15 @@ fn make(design: &mut Design, step: &PatchStep) -> Option<()> {
     if (step.op, step.path.as_str()) == ("add", "/process/material") {
         let name = step.value.as_ref()?.as_str()?;
         design.process.material = presets::materials().into_iter().find(|shipped| shipped.name == name)?;
+        return Some(());
+    }
+    if let (("add", Some(key)), Some(value)) = ((step.op, step.path.strip_prefix("/process/joint/")), &step.value) {
+        let joint = &mut design.process.joint;
+        match key {
+            "length" => joint.length = value.as_f64()?,
+            "wall" => joint.wall = value.as_f64()?,
+            _ => return None,
+        }
         return Some(());
     }
     let mut keys = step.path.strip_prefix("/runs/")?.split('/');
@@ -42,6 +51,15 @@ fn make(design: &mut Design, step: &PatchStep) -> Option<()> {
         ("remove", ["route", station]) => {
             let station = station.parse::<usize>().ok().filter(|station| *station < run.route.len())?;
             run.route.remove(station);
+        }
+        ("add", ["cuts"]) => {
+            let places = step.value.as_ref()?.as_array()?.iter().map(|cut| cut.get("at")?.as_f64());
+            run.cuts = places.map(|at| Some(Cut { at: at?, stance: None })).collect::<Option<_>>()?;
+        }
+        ("replace", ["cuts", cut, "at"]) => run.cuts.get_mut(cut.parse::<usize>().ok()?)?.at = number()?,
+        ("remove", ["cuts", cut]) => {
+            let cut = cut.parse::<usize>().ok().filter(|cut| *cut < run.cuts.len())?;
+            run.cuts.remove(cut);
         }
         ("add", ["route", station, "bend_radius"]) => {
             let Station::Corner(corner) = run.route.get_mut(station.parse::<usize>().ok()?)? else { return None };

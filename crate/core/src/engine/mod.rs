@@ -135,6 +135,16 @@ pub fn piece_stances(text: &str, run: &str, piece: u32) -> Result<String, Refusa
 /// [`code::code_of`]: crate::code::code_of
 pub use crate::code::code_of;
 
+/// The fewest pieces that a run is to be cut into for the printer, as JSON text; see [`print::cuts`].
+///
+/// # Errors
+/// As [`report()`]; a run that the design does not have, one that cannot be made.
+pub fn cuts(text: &str, run: &str) -> Result<String, Refusal> {
+    let stages = Stages::of(text)?;
+    let run = stages.run_named(run, "")?;
+    print::cuts(&stages, run)
+}
+
 /// Everything that ships: fittings, tubes, materials, printers, coolants, demo designs, as one JSON text.
 pub fn presets() -> String {
     shipped::all()

@@ -133,7 +133,8 @@ impl<'t> Stages<'t> {
         pieces.map(|(index, profile)| Piece { run, index, of, cut: cut(index), profile }).collect()
     }
 
-    fn uncut(&self, run: usize, length: f64) -> Profile {
+    /// The sections of a run as though it were not cut.
+    pub fn uncut(&self, run: usize, length: f64) -> Profile {
         Profile::of(&self.design.runs[run], &self.layout.runs[run], &self.design.process.printer, length)
     }
 

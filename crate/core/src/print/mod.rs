@@ -20,6 +20,8 @@
 
 mod body;
 mod cost;
+mod cut_search;
+mod cuts;
 mod fit;
 mod frame;
 mod judge;
@@ -32,6 +34,7 @@ mod standing;
 mod told;
 
 pub use cost::Cost;
+pub use cuts::cuts;
 pub use frame::Frame;
 pub use judge::{Figures, Judge, Rules};
 pub use room::Room;

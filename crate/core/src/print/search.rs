@@ -3,6 +3,7 @@
 use super::fit::{most_room, slack};
 use super::frame::Frame;
 use super::judge::{Figures, Judge};
+use super::room::best_turn;
 use super::spiral::spiral;
 use crate::layout::{Vec3, perpendicular, rotate, unit};
 use core::f64::consts::PI;
@@ -73,6 +74,45 @@ pub fn search(judge: &Judge) -> Vec<Found> {
         }
     }
     told
+}
+
+/// Looks all over the sphere for room alone, and the stances that are followed from them.
+const ROOM_LOOKS: u32 = 200;
+const ROOM_FOLLOWED: usize = 8;
+/// Of those cut roughly, so many are followed finely.
+const ROOM_FINE: usize = 3;
+/// Where that ends, radians: a metre of tube moves by a thousandth of a millimetre.
+const ROOM_LAST: f64 = 1e-6;
+
+/// A stance that leaves `spare` mm of room and more, whatever else speaks against it; none where none is found. `hint` is
+/// tried first.
+pub(super) fn fitting(judge: &Judge, hint: Option<Frame>, spare: f64) -> Option<Frame> {
+    let (room, rim, rough) = (&judge.room, &judge.body.rim, judge.rough());
+    let fits = |frame: &Frame| slack(rim, frame, room) >= spare;
+    if let Some(frame) = hint.filter(fits) {
+        return Some(frame);
+    }
+    let look = |up: Vec3| {
+        let (turned, left) = best_turn(&rough.body.rim, &up, room, rough.body.across(), false);
+        (Frame::of(&up, turned), left)
+    };
+    let mut seen: Vec<(Frame, f64)> = seeds(judge).into_iter().chain(spiral(ROOM_LOOKS)).map(look).collect();
+    seen.sort_by(|a, b| b.1.total_cmp(&a.1));
+    if let Some((frame, _)) = seen.first().filter(|(frame, _)| fits(frame)) {
+        return Some(*frame);
+    }
+    let mut starts: Vec<Frame> = Vec::new();
+    for (frame, _) in seen {
+        if starts.len() < ROOM_FOLLOWED && starts.iter().all(|other| angle(&other.up(), &frame.up()) >= APART / 2.0) {
+            starts.push(frame);
+        }
+    }
+    starts.extend(along_the_diagonals(judge));
+    let ends = starts.into_iter().map(|start| most_room(&rough.body.rim, start, room, STEPS));
+    let mut ends: Vec<(Frame, f64)> = ends.collect();
+    ends.sort_by(|a, b| b.1.total_cmp(&a.1));
+    ends.truncate(ROOM_FINE);
+    ends.into_iter().map(|(end, _)| most_room(rim, end, room, [FINE_STEP, ROOM_LAST]).0).find(fits)
 }
 
 /// Directions that are worth a look besides: along the straights and the axes of the bends, and across them.

@@ -4,6 +4,7 @@ use std::borrow::Cow;
 
 use serde::Serialize;
 
+use super::cuts::quick_fix;
 use super::{FlatSpan, Found, Frame, Judge, Pocket, Standing, search};
 use crate::centreline::Centreline;
 use crate::check::{self, StoodPiece, of_stance};
@@ -156,7 +157,15 @@ fn found(
         |finding: &check::Finding| FindingReport::of(finding, finding.fix.as_ref().map(|fix| on_text(fix, &source)));
     let place = piece.stance_path();
     let stood = StoodPiece { run: piece.run, place: &place, from: subject.from, bore: subject.area() };
-    of_stance(checked, &stood, chosen, best).iter().map(told).collect()
+    let mut found = of_stance(checked, &stood, chosen, best);
+    // What no stance fits may fit in pieces.
+    if let Some(size) = found.iter_mut().find(|finding| finding.code == "print_size" && finding.fix.is_none())
+        && let Some((fix, pieces)) = quick_fix(stages, piece.run)
+    {
+        size.fix = Some(fix);
+        size.words.push(("pieces", pieces.to_string()));
+    }
+    found.iter().map(told).collect()
 }
 
 #[derive(Serialize)]

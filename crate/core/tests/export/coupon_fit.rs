@@ -167,7 +167,7 @@ fn grooves_and_lobes_keep_their_depth() {
         let file = applied.outer_at(s, angle) * scale;
         assert!((file + OUTER / 2.0 - profile.outer_at(s, angle)).abs() < 1e-9, "{angle}");
     }
-    let mesh = stages.corrected_mesh(0, 0.01, &by).unwrap();
+    let mesh = stages.corrected_mesh(&stages.whole(0).unwrap(), 0.01, &by).unwrap();
     assert!(tubewright_core::mesh::is_solid(&mesh));
 }
 

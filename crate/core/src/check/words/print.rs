@@ -12,6 +12,8 @@ pub(super) const WORDS: &[Words] = &[
             "it is {value} from one place to another, and the room of {printer} is {limit} from corner to corner. Choose a \
              printer with more room.",
             "as it is to stand, it sticks out of the room of {printer} by {value}. The best stance that is found {best}.",
+            "it sticks out of the room of {printer} by {value} as it fits best; its box is {box} mm then. Cut into {pieces} pieces \
+             it fits: they are bonded together after printing.",
             "it sticks out of the room of {printer} by {value} as it fits best; its box is {box} mm then. Choose a printer \
              with more room.",
         ],

@@ -1,5 +1,8 @@
 //! Places along a run: closed intervals of arc length, in order and apart.
 
+/// Far below what a joint could tell, mm: a place told to a thousandth of a millimetre is still in its interval.
+const ROUNDING: f64 = 1e-9;
+
 /// Intervals, mm, ascending; empty ones are left out.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub(super) struct Places(pub Vec<[f64; 2]>);
@@ -30,8 +33,9 @@ impl Places {
         Self(self.0.iter().filter(|[_, to]| *to >= least).map(|[from, to]| [from.max(least), *to]).collect())
     }
 
+    /// Whether a place lies in one, or beside it by no more than rounding does.
     pub fn holds(&self, at: f64) -> bool {
-        self.0.iter().any(|[from, to]| (*from..=*to).contains(&at))
+        self.0.iter().any(|[from, to]| (from - ROUNDING..=to + ROUNDING).contains(&at))
     }
 
     /// The place that is nearest to another.
