@@ -45,6 +45,12 @@ def standing_folder():
 
 
 @pytest.fixture(scope="session")
+def split_folder():
+    """A folder of runs in pieces, and put together."""
+    return written("split", "TUBEWRIGHT_SPLIT")
+
+
+@pytest.fixture(scope="session")
 def points():
     """The physics' points by kind."""
     kinds = {}

@@ -8,6 +8,7 @@ mod chance;
 mod coils;
 mod corners;
 mod curves;
+mod cuts;
 mod dressed;
 mod ends;
 mod fitted;
@@ -22,6 +23,7 @@ mod turns;
 mod walk;
 
 pub use chance::Chance;
+pub use cuts::cut;
 pub use spoil::spoiled;
 
 use sheet::Sheet;
