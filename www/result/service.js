@@ -108,7 +108,7 @@ function spread({ likely, worst }) {
 }
 
 /** What a loss is made of. */
-const KINDS = /** @type {const} */ (["straights_kpa", "bends_kpa", "coils_kpa", "curves_kpa", "ends_kpa"]);
+const KINDS = /** @type {const} */ (["straights_kpa", "bends_kpa", "coils_kpa", "curves_kpa", "ends_kpa", "joints_kpa"]);
 
 /**
  * @param {Sheet} sheet

@@ -3,8 +3,7 @@
 use super::finding::PRACTICE;
 use super::{Finding, OneRun, Severity, Subject, words};
 use crate::distance::Budget;
-use crate::flow::Course;
-use crate::service::{Flow, coolant, usual_share};
+use crate::service::{Flow, coolant, course, usual_share};
 
 /// `flow` (care): at the stated flow a tube costs more than a tenth of a usual pump's head. `flow_none` (care):
 /// no flow is stated. `flow_unknown` (note): nothing can be told of a coolant, or of one at such a temperature.
@@ -25,7 +24,8 @@ pub(super) fn findings(subject: Subject<'_>, _: &mut Budget) -> Vec<Finding> {
 }
 
 fn choked(subject: Subject<'_>, run: &OneRun<'_>) -> Option<Finding> {
-    let flow = Flow::of(subject.design, run.run, &Course::of(run.drawn.line.as_ref()?)).ok().flatten()?;
+    let flow =
+        Flow::of(subject.design, run.run, &course(subject.design, run.run, run.drawn.line.as_ref()?)).ok().flatten()?;
     let (loss, most) = (flow.loss.total, usual_share(&flow.fluid));
     (loss.nominal > most).then(|| {
         let finding = run

@@ -13,6 +13,7 @@ mod finding;
 mod fit;
 mod fitted;
 mod heat;
+mod joint;
 mod leak;
 mod loops;
 mod meets;
@@ -62,6 +63,7 @@ pub const CHECKS: &[Check] = &[
     Check { ask: assembly::findings, hangs_on: HangsOn::SKIN },
     Check { ask: heat::findings, hangs_on: HangsOn::MATERIAL },
     Check { ask: strength::findings, hangs_on: HangsOn::ALL },
+    Check { ask: joint::findings, hangs_on: HangsOn::ALL },
     Check { ask: tight::findings, hangs_on: HangsOn::ALL },
     Check { ask: seal::findings, hangs_on: HangsOn::ALL },
     Check { ask: choke::findings, hangs_on: HangsOn::FLOW },

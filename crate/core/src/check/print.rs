@@ -43,15 +43,33 @@ fn too_large(run: &OneRun<'_>, room: &Room, printer: &str) -> Option<Finding> {
     if !room.holds_disc(diameter) {
         return Some(about(diameter, room.largest_disc()).word("diameter", "diameter"));
     }
-    let ends = [true, false].map(|at_start| run.pose(at_start).end);
-    let joints = run.pieces().iter().map(|piece| piece.start).chain(ends);
-    let farthest = joints.map(|joint| ends.map(|end: Vec3| (joint - end).norm()).into_iter().fold(0.0, f64::max));
-    let chord = farthest.fold(0.0, f64::max);
+    let chord = printed(run).into_iter().map(|span| chord(run, span)).fold(0.0, f64::max);
     (!run.pieces().is_empty() && chord > room.diagonal() + LEAST).then(|| about(chord, room.diagonal()))
 }
 
+/// The arc lengths between which each piece lies that is printed of a run; none without a centreline.
+fn printed(run: &OneRun<'_>) -> Vec<[f64; 2]> {
+    run.drawn.line.as_ref().map_or(Vec::new(), |line| run.cutting().spans(line.length))
+}
+
+/// The longest way from an end of a piece to where a bend of it begins or ends.
+fn chord(run: &OneRun<'_>, [from, to]: [f64; 2]) -> f64 {
+    let Some(line) = &run.drawn.line else { return 0.0 };
+    let ends = match (from <= 0.0, to >= line.length) {
+        (true, true) => [true, false].map(|at_start| run.pose(at_start).end),
+        _ => [from, to].map(|s| line.at(s).point),
+    };
+    let inside = run.pieces().iter().filter(|piece| piece.from > from && piece.from < to).map(|piece| piece.start);
+    let first = run.pieces().first().filter(|_| from <= 0.0).map(|piece| piece.start);
+    let farthest = inside
+        .chain(first)
+        .chain(ends)
+        .map(|joint| ends.map(|end: Vec3| (joint - end).norm()).into_iter().fold(0.0, f64::max));
+    farthest.fold(0.0, f64::max)
+}
+
 fn stuck_powder(run: &OneRun<'_>) -> Option<Finding> {
-    let length = run.drawn.line.as_ref()?.length;
+    let length = printed(run).into_iter().map(|[from, to]| to - from).reduce(f64::max)?;
     let reach = length / run.run.tube.bore;
     let finding = run.finding("print_powder", Severity::Care, run.at("/tube/bore"));
     (reach > POWDER_REACH).then(|| finding.value(reach, "").limit(POWDER_REACH, PRACTICE))

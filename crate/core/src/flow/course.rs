@@ -22,6 +22,11 @@ pub enum Stretch {
         /// Its curvature, 1/mm.
         curvature: f64,
     },
+    /// A bonded joint of two pieces whose bores may be off either way.
+    Joint {
+        /// How far each diameter may be off, plus or minus mm.
+        off: f64,
+    },
     /// A length of a smooth curve at the curvature that it has there.
     Curve {
         /// Its length, mm.

@@ -38,6 +38,8 @@ pub struct Parts {
     pub curves: Estimate,
     /// Changes of bore at the run's ends.
     pub ends: Estimate,
+    /// Bonded joints, at each of which one bore may come out wider than the other.
+    pub joints: Estimate,
 }
 
 /// What a run costs.
@@ -91,6 +93,7 @@ pub fn run_loss(course: &Course, conditions: &Conditions) -> Result<RunLoss, Out
                 parts.straights = parts.straights + straight * (pressure * length / bore);
             }
             Stretch::Bend(bend) => parts.bends = parts.bends + bend.factor(bore, reynolds, rough)? * pressure,
+            Stretch::Joint { off } => parts.joints = parts.joints + joint(&fluid, flow, bore, off)?,
             Stretch::Coil { length, curvature } => parts.coils = parts.coils + curved(length, curvature)?,
             Stretch::Curve { length, curvature } => parts.curves = parts.curves + curved(length, curvature)?,
         }
@@ -102,6 +105,13 @@ pub fn run_loss(course: &Course, conditions: &Conditions) -> Result<RunLoss, Out
         parts.ends = parts.ends + step(&fluid, flow, bore, after)?;
     }
     Ok(loss(parts))
+}
+
+/// The loss, Pa, of a joint at its worst: a bore that came out as narrow as it may opens into one that came out as wide. Not
+/// more than half of the bore is taken to be off.
+fn joint(fluid: &Fluid, flow: f64, bore: f64, off: f64) -> Result<Estimate, OutOfRange> {
+    let off = within("printer's tolerance", off, [0.0, f64::INFINITY], "mm")?.min(bore / 2.0);
+    step(fluid, flow, bore - off, bore + off)
 }
 
 /// The loss, Pa, of a sudden change from one bore to another.
@@ -125,9 +135,10 @@ impl Parts {
         coils: Estimate::ZERO,
         curves: Estimate::ZERO,
         ends: Estimate::ZERO,
+        joints: Estimate::ZERO,
     };
 
     fn total(&self) -> Estimate {
-        self.straights + self.bends + self.coils + self.curves + self.ends
+        self.straights + self.bends + self.coils + self.curves + self.ends + self.joints
     }
 }

@@ -4,9 +4,8 @@ use crate::centreline::Centreline;
 use crate::check::words::number;
 use crate::design::{Design, Run};
 use crate::engine::Stages;
-use crate::flow::Course;
 use crate::plot::{MarginRow, MarginsPlot};
-use crate::service::{Circuit, Flow, Heat, SealAtEnd, Strength, usual_share};
+use crate::service::{Circuit, Flow, Heat, SealAtEnd, Strength, course, usual_share};
 
 /// Most rows: of a large design those that use most.
 const MOST_ROWS: usize = 60;
@@ -70,7 +69,7 @@ fn tight(design: &Design, run: &Run) -> Option<MarginRow> {
 }
 
 fn flow(design: &Design, run: &Run, line: &Centreline) -> Option<MarginRow> {
-    let flow = Flow::of(design, run, &Course::of(line)).ok()??;
+    let flow = Flow::of(design, run, &course(design, run, line)).ok()??;
     let most = usual_share(&flow.fluid);
     let loss = flow.loss.total;
     let text = format!("{} of {}", number(loss.nominal * 1e-3, "kPa"), number(most * 1e-3, "kPa"));

@@ -4,6 +4,7 @@
 mod circuit;
 mod fit;
 mod leak;
+mod pieces;
 mod service;
 mod shape;
 mod variant;
@@ -29,7 +30,9 @@ pub struct Origin {
 
 /// Every result.
 pub fn origins() -> impl Iterator<Item = &'static Origin> {
-    [shape::ROWS, service::ROWS, circuit::ROWS, fit::ROWS, leak::ROWS, variant::ROWS].into_iter().flatten()
+    [shape::ROWS, pieces::ROWS, service::ROWS, circuit::ROWS, fit::ROWS, leak::ROWS, variant::ROWS]
+        .into_iter()
+        .flatten()
 }
 
 /// A row of the table, being built.

@@ -119,6 +119,10 @@ pub(super) const ROWS: &[Origin] = &[
         .by("As a coil of the curvature at each place, summed along the curve", "as coils")
         .holds("As coils; a curve that turns over is no coil, and the band is what covers it.")
         .of(FLOW),
+    origin("/runs/*/service/flow/joints_kpa", "joints", "kPa")
+        .by("Borda and Carnot: (1 − (d₁/d₂)²)² ρv²/2 at each joint, d₁ and d₂ the bore less and plus the printer's tolerance", "Borda 1766; any handbook of flow")
+        .holds("At worst, one bore as narrow and the next as wide as the printer may make them; the gap at the seam is not in it.")
+        .of(&["/loop/flow_l_per_h", "/runs/*/tube/bore", "/runs/*/cuts/*/at", "/process/printer/tolerance"]),
     origin("/runs/*/service/flow/ends_kpa", "changes of bore at the ends", "kPa")
         .by("Borda and Carnot (1 − β²)² where it widens, Crane 0.5 (1 − β²) where it narrows", "Borda 1766; Crane TP-410")
         .holds("Sharp steps, turbulent flow; β is the smaller bore over the larger.")

@@ -12,7 +12,7 @@ pub(super) const ROWS: &[Origin] = &[
         .holds("Exact; conical coils and smooth curves by Gauss and Legendre's rule, to 1e-9.")
         .of(WAY),
     origin("/runs/*/material_mm3", "Material", "mm³")
-        .by("Pappus and Guldin: π/4 (OD² − bore²) × length, less chamfers and rings", GEOMETRY)
+        .by("Pappus and Guldin: π/4 (OD² − bore²) × length, less chamfers and rings, with the collars of joints and their adhesive", GEOMETRY)
         .holds(EXACT)
         .of(TUBE),
     origin("/runs/*/bore_mm3", "Coolant inside", "mm³")

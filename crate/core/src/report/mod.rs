@@ -4,6 +4,7 @@ mod circuit;
 mod coupon;
 pub(crate) mod fix;
 mod numbers;
+mod pieces;
 mod runs;
 mod scene;
 mod service;

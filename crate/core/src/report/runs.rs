@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::numbers::{BoundsMm, degrees, point, unsigned_zero};
+use super::pieces::PieceReport;
 use super::service::ServiceReport;
 use crate::centreline::{self, BendRow, Bounds, Centreline, apexes, bend_table};
 use crate::design::Material;
@@ -30,6 +31,8 @@ pub(super) struct RunReport<'a> {
     /// End, apexes, end.
     points_mm: Vec<[f64; 3]>,
     service: Option<ServiceReport>,
+    /// What is printed of it, in order along it.
+    pieces: Vec<PieceReport>,
 }
 
 /// Sums over the runs that are made.
@@ -80,6 +83,7 @@ impl<'a> RunReport<'a> {
             bend_table: bend_table(line).iter().map(Row::of).collect(),
             points_mm: apexes(line).iter().map(point).collect(),
             service: Some(ServiceReport::of(stages, run, line)),
+            pieces: PieceReport::all(stages, run, line),
         }
     }
 
@@ -97,6 +101,7 @@ impl<'a> RunReport<'a> {
             bend_table: Vec::new(),
             points_mm: Vec::new(),
             service: None,
+            pieces: Vec::new(),
         }
     }
 }

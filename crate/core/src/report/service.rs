@@ -6,10 +6,10 @@ use super::numbers::point;
 use crate::bleed::{Keeps, Trap, profile};
 use crate::centreline::Centreline;
 use crate::engine::Stages;
-use crate::flow::{Course, Estimate, Regime};
+use crate::flow::{Estimate, Regime};
 use crate::layout::Vec3;
 use crate::seal::Stack;
-use crate::service::{Flow, Heat, SealAtEnd, Strength, growth, sweep};
+use crate::service::{Flow, Heat, SealAtEnd, Strength, course, growth, sweep};
 
 /// A run in service.
 #[derive(Serialize)]
@@ -81,6 +81,7 @@ struct FlowReport {
     coils_kpa: f64,
     curves_kpa: f64,
     ends_kpa: f64,
+    joints_kpa: f64,
     /// The loss at other flows.
     sweep: Vec<SweepReport>,
 }
@@ -115,7 +116,7 @@ impl ServiceReport {
             let all = profile.iter().flat_map(|profile| &profile.traps);
             all.filter(|trap| trap.keeps == keeps).map(|trap| TrapReport::of(trap, stated.tube.bore)).collect()
         };
-        let (material, course) = (&design.process.material, Course::of(line));
+        let (material, course) = (&design.process.material, course(design, stated, line));
         Self {
             heat: HeatReport {
                 limit_c: Heat::of(material).map(|heat| heat.limit.limit),
@@ -191,6 +192,7 @@ impl FlowReport {
             coils_kpa: kpa(loss.parts.coils),
             curves_kpa: kpa(loss.parts.curves),
             ends_kpa: kpa(loss.parts.ends),
+            joints_kpa: kpa(loss.parts.joints),
             sweep: sweep
                 .iter()
                 .map(|(flow, loss)| SweepReport { flow_l_per_h: *flow, loss_kpa: Band::of(*loss) })

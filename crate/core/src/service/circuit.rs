@@ -1,6 +1,6 @@
 //! The loop as a whole: every tube and every part one after the other, and the pump that drives coolant through them.
 
-use super::flow::{conditions, coolant};
+use super::flow::{conditions, coolant, courses};
 use crate::centreline::RunLine;
 use crate::design::{Design, LoopPart};
 use crate::flow::{
@@ -57,8 +57,7 @@ impl<'d> Circuit<'d> {
     /// # Errors
     /// [`OutOfRange`] for a temperature at which the coolant freezes or boils.
     pub fn of(design: &'d Design, lines: &[RunLine]) -> Result<Option<Self>, OutOfRange> {
-        let courses: Vec<Option<Course>> = lines.iter().map(|line| line.line.as_ref().map(Course::of)).collect();
-        Self::along(design, &courses)
+        Self::along(design, &courses(design, lines))
     }
 
     /// The loop of a design whose runs' centrelines have those courses, none where there is no centreline.

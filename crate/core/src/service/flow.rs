@@ -1,7 +1,8 @@
 //! What a run costs the pump.
 
+use crate::centreline::{Centreline, RunLine};
 use crate::design::{Base, Design, Loop, Run};
-use crate::flow::{Conditions, Coolant, Course, Estimate, Fluid, Glycol, RunLoss, head_in_pascals, run_loss};
+use crate::flow::{Conditions, Coolant, Course, Estimate, Fluid, Glycol, RunLoss, Stretch, head_in_pascals, run_loss};
 use crate::out_of_range::OutOfRange;
 
 /// Specific heat that is taken for a coolant of which only the viscosity is known, J/(kg K): water's, from which glycol
@@ -51,6 +52,23 @@ pub fn sweep(design: &Design, run: &Run, course: &Course) -> Vec<(f64, Estimate)
         Some((flow, run_loss(course, &conditions(design, run, fluid, flow)).ok()?.total))
     };
     SWEEP.iter().filter_map(at).collect()
+}
+
+/// How far a printed bore is taken to be off where the printer does not say, plus or minus mm; common practice, no source.
+const USUAL_OFF: f64 = 0.1;
+
+/// What the coolant meets along a run: its centreline, and a joint at each of its cuts.
+pub fn course(design: &Design, run: &Run, line: &Centreline) -> Course {
+    let mut course = Course::of(line);
+    let off = design.process.printer.tolerance.unwrap_or(USUAL_OFF);
+    course.stretches.extend(run.cuts.iter().map(|_| Stretch::Joint { off }));
+    course
+}
+
+/// The courses of all runs; none of one without a centreline.
+pub fn courses(design: &Design, lines: &[RunLine]) -> Vec<Option<Course>> {
+    let drawn = design.runs.iter().zip(lines);
+    drawn.map(|(run, line)| Some(course(design, run, line.line.as_ref()?))).collect()
 }
 
 /// Under what a run's loss is reckoned at a flow, L/h. Where a fitting's way through is narrower or wider than the bore, the

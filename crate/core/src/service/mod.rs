@@ -7,14 +7,16 @@ mod circuit;
 mod cost;
 mod flow;
 mod heat;
+mod joint;
 mod leak;
 mod seal;
 mod strength;
 
 pub use circuit::{Agreed, Circuit, Cost, Item, coolant_volume};
 pub use cost::material_cost;
-pub use flow::{Flow, conditions, coolant, sweep, usual_share};
+pub use flow::{Flow, conditions, coolant, course, courses, sweep, usual_share};
 pub use heat::{CARE_MARGIN, Heat, STOP_MARGIN, growth};
+pub use joint::JointLoad;
 pub use leak::LeakFound;
 pub use seal::{ACCEPTED, GLAND_TOLERANCE, SealAtEnd, SealFault, TUBE_TOLERANCE, TubeKnown, tube_tolerance};
 pub use strength::{Strength, allowable, allowed_side_load, side_load, thinnest_outer};

@@ -14,6 +14,7 @@ use crate::design::{self, Design, Refusal};
 use crate::engine::Stages;
 use crate::flow::Course;
 use crate::report::fix::Source;
+use crate::service::courses;
 use asked::Asked;
 use flow::Driven;
 use request::Request;
@@ -75,7 +76,7 @@ impl<'s, 't> Tried<'s, 't> {
         Self {
             stages,
             runs,
-            courses: stages.lines.iter().map(|line| line.line.as_ref().map(Course::of)).collect(),
+            courses: courses(&stages.design, &stages.lines),
             // Every material that ships can be typed.
             refusals: Shared::on(HangsOn::SIZES),
             asked: Asked::none(),

@@ -31,7 +31,19 @@ fn demo() -> String {
         "outer": read(12.0), "bore": read(8.0), "length": [{"nominal": 60, "measured": 60}]});
     design["fittings"][0]["bore"] = json!(9);
     design["fittings"][0]["seal"]["gland_width"] = json!(2.7);
-    design.to_string()
+    // The first run in two pieces, cut where a joint has room.
+    let cut = |at: u32| {
+        let mut cut = design.clone();
+        cut["runs"][0]["cuts"] = json!([{ "at": at }]);
+        cut.to_string()
+    };
+    let pieces = |text: &String| {
+        serde_json::from_str::<Value>(&engine::report(text).unwrap()).unwrap()["runs"][0]["pieces"].clone()
+    };
+    let mut tried = (20..300).step_by(4).map(cut);
+    tried
+        .find(|text| pieces(text).as_array().is_some_and(|pieces| pieces.len() == 2))
+        .expect("a joint has room somewhere")
 }
 
 /// Whether a row says it: its own, or that of the list or range that it stands in.

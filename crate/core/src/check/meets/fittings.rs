@@ -1,9 +1,10 @@
 //! Does a tube come into the room that a fitting's collar needs?
 
+use super::keep_outs::nearest_part;
 use super::{Tube, search_width, too_close};
 use crate::check::{Finding, Subject};
 use crate::design::wording;
-use crate::distance::{Budget, Solid, box_gap, to_solid};
+use crate::distance::{Budget, Solid, box_gap};
 
 pub(super) fn findings(subject: Subject<'_>, tubes: &[Tube<'_>], budget: &mut Budget) -> Vec<Finding> {
     let collars: Vec<Vec<Solid>> = subject
@@ -24,18 +25,17 @@ pub(super) fn findings(subject: Subject<'_>, tubes: &[Tube<'_>], budget: &mut Bu
 
 fn of_port(tube: &Tube<'_>, port: usize, collars: &[Solid], budget: &mut Budget) -> Option<Finding> {
     let on = tube.clear_of_ends(tube.run.placed.from == port, tube.run.placed.to == port);
-    let mut width = tube.radius + search_width(tube.clearance);
+    let mut room = search_width(tube.clearance);
     let mut nearest = None;
     for collar in collars {
-        if !budget.spend(1) || box_gap(&tube.bounds, &collar.bounds()) >= width {
+        if !budget.spend(1) || box_gap(&tube.bounds, &collar.bounds()) >= room + tube.widest() {
             continue;
         }
-        if let Some(near) = to_solid(tube.body(), on, collar, width, budget) {
-            width = near.distance;
+        if let Some(near) = nearest_part(tube, on, collar, room, budget) {
+            room = near.0;
             nearest = Some(near);
         }
     }
-    let near = nearest?;
-    let skin = near.point - near.outward * tube.radius;
-    too_close("meets_fitting", &tube.run, tube.clearance, (near.distance - tube.radius, &skin, near.along))
+    let (gap, skin, along) = nearest?;
+    too_close("meets_fitting", &tube.run, tube.clearance, (gap, &skin, along))
 }

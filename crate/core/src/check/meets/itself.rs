@@ -5,7 +5,8 @@ use crate::centreline::{Curve, Form, Shape};
 use crate::check::round::up;
 use crate::check::{Finding, PatchStep};
 use crate::design::Station;
-use crate::distance::{Budget, within_itself};
+use crate::distance::{Budget, Near, between, within_itself};
+use core::f64::consts::FRAC_PI_2;
 
 /// How far from a joint a point is told on it, mm of arc length.
 const JOINT: f64 = 1e-3;
@@ -21,12 +22,34 @@ fn of_tube(tube: &Tube<'_>, budget: &mut Budget) -> Option<Finding> {
         return None;
     }
     let width = 2.0 * tube.radius + search_width(tube.clearance);
-    let near = within_itself(tube.body(), [from, to], apart, width, budget)?;
+    let itself = within_itself(tube.body(), [from, to], apart, width, budget);
+    let itself = itself.map(|near| (near.distance - 2.0 * tube.radius, near));
+    let all = itself.into_iter().chain(collars(tube, [from, to], budget));
+    let (gap, near) = all.min_by(|a, b| a.0.total_cmp(&b.0))?;
     let middle = (near.points[0] + near.points[1]) / 2.0;
-    let gap = near.distance - 2.0 * tube.radius;
     let finding = too_close("meets_itself", &tube.run, tube.clearance, (gap, &middle, near.along[0]))?;
     let finding = finding.word("further", place_along(near.along[1]));
     Some(finding.ways(wider_coil(tube, near.along)))
+}
+
+/// Each joint's collar against the rest of the tube, as far from it along the tube as two such skins can come back, and
+/// against the other collars there.
+fn collars(tube: &Tube<'_>, [from, to]: [f64; 2], budget: &mut Budget) -> Vec<(f64, Near)> {
+    let mut found = Vec::new();
+    for (span, radius) in &tube.collars {
+        let apart = FRAC_PI_2 * (radius + tube.widest() + tube.clearance);
+        for rest in [[from, span[0] - apart], [span[1] + apart, to]] {
+            if rest[0] >= rest[1] {
+                continue;
+            }
+            for (on, other) in tube.parts(rest) {
+                let width = radius + other + search_width(tube.clearance);
+                let near = between((tube.body(), *span), (tube.body(), on), width, budget);
+                found.extend(near.map(|near| (near.distance - radius - other, near)));
+            }
+        }
+    }
+    found
 }
 
 /// Where a coil's own turns are too close: more pitch, or, in a flat spiral, a wider end.

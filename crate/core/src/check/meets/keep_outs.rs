@@ -38,14 +38,31 @@ pub(in crate::check) fn is_in_part(subject: Subject<'_>, port: usize, part: &Sol
 }
 
 fn of_keep_out(subject: Subject<'_>, tube: &Tube<'_>, solid: &Solid, budget: &mut Budget) -> Option<Finding> {
-    let width = tube.radius + search_width(tube.clearance);
+    let room = search_width(tube.clearance);
+    let width = tube.widest() + room;
     if !budget.spend(1) || box_gap(&tube.bounds, &solid.bounds()) >= width {
         return None;
     }
     // A part that the run's own fitting is screwed into is as near as the fitting itself.
     let [start, end] = [tube.run.placed.from, tube.run.placed.to].map(|port| is_in_part(subject, port, solid));
-    let near = to_solid(tube.body(), tube.clear_of_ends(start, end), solid, width, budget)?;
-    let skin = near.point - near.outward * tube.radius;
-    let gap = near.distance - tube.radius;
-    too_close("meets_keep_out", &tube.run, tube.clearance, (gap, &skin, near.along))
+    let (gap, skin, along) = nearest_part(tube, tube.clear_of_ends(start, end), solid, room, budget)?;
+    too_close("meets_keep_out", &tube.run, tube.clearance, (gap, &skin, along))
+}
+
+/// The least gap between a tube's skin and a solid, if below `room`: where its skin is there, and the arc length.
+pub(super) fn nearest_part(
+    tube: &Tube<'_>,
+    on: [f64; 2],
+    solid: &Solid,
+    room: f64,
+    budget: &mut Budget,
+) -> Option<(f64, Vec3, f64)> {
+    let mut nearest: Option<(f64, Vec3, f64)> = None;
+    for (on, radius) in tube.parts(on) {
+        let within = nearest.map_or(room, |(gap, ..)| gap.min(room)) + radius;
+        if let Some(near) = to_solid(tube.body(), on, solid, within, budget) {
+            nearest = Some((near.distance - radius, near.point - near.outward * radius, near.along));
+        }
+    }
+    nearest
 }

@@ -3,7 +3,7 @@
 use super::{Tube, place_along, search_width, too_close};
 use crate::check::Finding;
 use crate::design::wording;
-use crate::distance::{Budget, between, box_gap};
+use crate::distance::{Budget, Near, between, box_gap};
 
 pub(super) fn findings(tubes: &[Tube<'_>], budget: &mut Budget) -> Vec<Finding> {
     let mut found = Vec::new();
@@ -14,7 +14,8 @@ pub(super) fn findings(tubes: &[Tube<'_>], budget: &mut Budget) -> Vec<Finding> 
 }
 
 fn of_pair(tube: &Tube<'_>, other: &Tube<'_>, budget: &mut Budget) -> Option<Finding> {
-    let width = tube.radius + other.radius + search_width(tube.clearance);
+    let room = search_width(tube.clearance);
+    let width = tube.widest() + other.widest() + room;
     if !budget.spend(1) || box_gap(&tube.bounds, &other.bounds) >= width {
         return None;
     }
@@ -23,8 +24,16 @@ fn of_pair(tube: &Tube<'_>, other: &Tube<'_>, budget: &mut Budget) -> Option<Fin
         // One inside the other from the port on, for as long as both go straight: told as the port used twice.
         return None;
     }
-    let near = between((tube.body(), tube.outside()), (other.body(), other.outside()), width, budget)?;
-    let gap = near.distance - tube.radius - other.radius;
+    let mut nearest: Option<(f64, Near)> = None;
+    for (on, radius) in tube.parts(tube.outside()) {
+        for (on_other, radius_other) in other.parts(other.outside()) {
+            let within = radius + radius_other + nearest.as_ref().map_or(room, |(gap, _)| gap.min(room));
+            if let Some(near) = between((tube.body(), on), (other.body(), on_other), within, budget) {
+                nearest = Some((near.distance - radius - radius_other, near));
+            }
+        }
+    }
+    let (gap, near) = nearest?;
     let middle = (near.points[0] + near.points[1]) / 2.0;
     let finding = too_close("meets_run", &tube.run, tube.clearance, (gap, &middle, near.along[0]))?;
     Some(

@@ -12,6 +12,8 @@ pub(in crate::check) struct Tube<'a> {
     pub line: &'a Centreline,
     pub radius: f64,
     pub clearance: f64,
+    /// The collars of its joints: arc lengths, and outer radius, mm.
+    pub collars: Vec<([f64; 2], f64)>,
     /// The box round the centreline from mouth to mouth and beyond.
     pub bounds: Bounds,
     body: OnceCell<Body<'a>>,
@@ -23,12 +25,25 @@ impl<'a> Tube<'a> {
         let line = run.drawn.line.as_ref().filter(|line| !line.pieces.is_empty())?;
         let bounds = crate::centreline::bounds(line, &[], |_| 0.0);
         let radius = run.run.largest_radius();
-        Some(Self { run, line, radius, clearance, bounds, body: OnceCell::new() })
+        let joints = run.cutting().joints;
+        let collars = joints.iter().map(|joint| (joint.collar_span(), joint.size.collar())).collect();
+        Some(Self { run, line, radius, clearance, collars, bounds, body: OnceCell::new() })
     }
 
     /// Its boxes, made when first asked for.
     pub fn body(&self) -> &Body<'a> {
         self.body.get_or_init(|| Body::new(self.line))
+    }
+
+    /// Its parts with their radii within `on`, mm of arc length: the tube all along, and each collar.
+    pub fn parts(&self, on: [f64; 2]) -> impl Iterator<Item = ([f64; 2], f64)> {
+        let collars = self.collars.iter().map(move |([from, to], radius)| ([from.max(on[0]), to.min(on[1])], *radius));
+        std::iter::once((on, self.radius)).chain(collars.filter(|([from, to], _)| from < to))
+    }
+
+    /// Largest radius anywhere, mm.
+    pub fn widest(&self) -> f64 {
+        self.collars.iter().map(|(_, radius)| *radius).fold(self.radius, f64::max)
     }
 
     /// From mouth to mouth: what sticks in a fitting is inside its collar, which is held against everything itself.

@@ -37,6 +37,17 @@ pub(super) const WORDS: &[Words] = &[
         limit: Limit::Least,
     },
     Words {
+        code: "joint_room",
+        title: "No room for a joint",
+        meaning: "A bonded joint needs plain tube on a straight or an even bend, outside the fittings' bands and leads, as long as \
+                  its spigot, its collar and its marks.",
+        messages: &[
+            "no joint has room with its seam at {value}; the nearest place that has is {limit}. It is left uncut there.",
+            "no joint has room with its seam at {value}, nor anywhere else that is left. It is left uncut there.",
+        ],
+        limit: Limit::Exact,
+    },
+    Words {
         code: "dress_wall",
         title: "Body's wall too thin",
         meaning: "Grooves and a slimmer body take wall away. A wall under what the printer makes well comes out with holes, \

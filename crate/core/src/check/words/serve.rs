@@ -52,6 +52,18 @@ pub(super) const WORDS: &[Words] = &[
         limit: Limit::Most,
     },
     Words {
+        code: "joint",
+        title: "Joint is loaded much",
+        meaning: "A bonded joint that lets go lets all the coolant out at once.",
+        messages: &[
+            "joint {joint}: at {pressure}, and with the ports {off} off, its bond shears at {value}; {limit} is allowed, and {used} of \
+             it is used. A longer joint or a stronger adhesive would do.",
+            "joint {joint}: should coolant at {pressure} get into its socket, {material} there is stressed by {value}; {limit} is \
+             allowed, and {used} of it is used. A thicker socket would do.",
+        ],
+        limit: Limit::Most,
+    },
+    Words {
         code: "tight",
         title: "Wall may weep",
         meaning: "Some processes leave fine ways through the wall: a drop a day is enough to kill a graphics card.",
