@@ -9,4 +9,5 @@ mod mesh_judge;
 mod meshes;
 mod motion;
 mod motions;
+mod pieces;
 mod texts;

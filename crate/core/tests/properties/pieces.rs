@@ -1,8 +1,6 @@
 //! Made-up runs, cut anywhere: every piece keeps every promise of a mesh, and what has no room is told and left whole.
 
-mod properties;
-
-use properties::{findings, report, told};
+use crate::answers::{findings, report, told};
 use tubewright_core::engine::Stages;
 use tubewright_core::mesh::{signed_volume, solidity};
 use tubewright_core::strategies::cut;

@@ -1,11 +1,9 @@
 //! The pieces of a cut run: solids of the exact volume and skin, that fit each other as the joint states, and put together
 //! are the run. Judges: closed forms, and the exact skin sampled.
 
-mod mesh_judge;
-
+use crate::mesh_judge::skin::Skin;
+use crate::mesh_judge::{Case, design, plain};
 use core::f64::consts::PI;
-use mesh_judge::skin::Skin;
-use mesh_judge::{Case, design, plain};
 use serde_json::{Value, json};
 use tubewright_core::engine::Stages;
 use tubewright_core::mesh::{run_mesh, signed_volume, solidity};
