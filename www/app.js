@@ -276,6 +276,7 @@ export class App {
         update: (pointer, edit) => store.set(pointer, edit(valueAt(store.design, pointer))),
         rename: (list, index, name) => store.change(renamed(store.design, list, index, name), `/${list}/${index}/name`),
         applyFix: (finding) => void this.edits.applyFix(finding),
+        cut: (run) => void this.edits.cut(run),
         edit: (request, goTo) => void this.edits.edit(request, goTo),
         save: (request) => void this.saving.save(request),
         goTo: (pointer) => this.show(pointer),

@@ -3,7 +3,7 @@
 import { wordsOf } from "./words/errors.js";
 
 /** @import { App } from "./app.js" */
-/** @import { EditRequest, Finding } from "./engine/messages.js" */
+/** @import { Cuts, EditRequest, Finding } from "./engine/messages.js" */
 
 export class Edits {
   /** @type {App} */
@@ -29,6 +29,36 @@ export class Edits {
    */
   async edit(request, goTo) {
     await this.#make("edit", request, undefined, { subject: "edit", words: "Nothing was changed", goTo });
+  }
+
+  /**
+   * Cuts a run into the fewest pieces that the engine finds for the printer, or says why there are none.
+   * @param {string} run
+   */
+  async cut(run) {
+    const { link, store } = this.#app;
+    const { design } = store;
+    this.count(1);
+    try {
+      const found = /** @type {Cuts} */ (JSON.parse(await link.ask("cuts", JSON.stringify(design), run)));
+      if (store.design !== design) return;
+      if (found.pieces === null) {
+        this.#app.say("cut", { kind: "trouble", text: `${run} was not cut: ${found.why ?? "no way was found."}` });
+        return;
+      }
+      const words = found.pieces === 1 ? `${run} fits the printer whole.` : `${run} is cut into ${found.pieces} pieces, the fewest that fit the printer.`;
+      if (found.patch.length > 0) {
+        const next = JSON.parse(await link.ask("apply", JSON.stringify(design), JSON.stringify(found.patch)));
+        if (store.design !== design) return;
+        store.adopt(next, found.pieces === 1 ? `leave “${run}” whole` : `cut “${run}”`);
+      }
+      const undo = { label: "Undo: as it was before", run: () => store.design !== design && store.undo() };
+      this.#app.say("cut", { kind: "word", text: words, ...(found.patch.length > 0 ? { action: undo } : {}) });
+    } catch (error) {
+      this.#app.say("cut", { kind: "trouble", text: `${run} was not cut: ${wordsOf(error)}` });
+    } finally {
+      this.count(-1);
+    }
   }
 
   /**

@@ -94,6 +94,7 @@ export function newRun(design, words, tubes) {
     route: [],
     dress: null,
     ends: usualEnds(words),
+    cuts: [],
   };
 }
 

@@ -3,7 +3,7 @@
 
 import { withValue } from "./pointer.js";
 
-/** @import { Design, Factors, Point } from "./types.js" */
+/** @import { Design, Factors, Joint, Point } from "./types.js" */
 /** @import { Vocabulary } from "../words/vocabulary.js" */
 
 const LOOP = /** @type {const} */ (["cold_c", "test_kpa", "heat_w", "pump"]);
@@ -27,8 +27,19 @@ export function whole(design, words) {
     const usual = words.quantity(`/loop/${key}`).default;
     if (design.loop[key] === undefined && usual !== undefined && usual !== null) fill(`/loop/${key}`, usual);
   }
+  if (!design.process.joint) fill("/process/joint", usualJoint(words));
+  for (const [index, run] of design.runs.entries()) if (!run.cuts) fill(`/runs/${index}/cuts`, []);
   if (!design.loop.up) fill("/loop/up", [...UP]);
   return filled;
+}
+
+/**
+ * @param {Vocabulary} words
+ * @returns {Joint}
+ */
+function usualJoint(words) {
+  const [length, clearance, wall, key_depth, bond_mpa] = ["length", "clearance", "wall", "key_depth", "bond_mpa"].map((key) => Number(words.quantity(`/process/joint/${key}`).default));
+  return { length, clearance, wall, key_depth, bond_mpa };
 }
 
 /**

@@ -114,7 +114,7 @@ export class EngineLink {
    * The same for one that may take long.
    * @param {(share: number) => void} watch told how much of it is done, 0 to 1
    * @param {Call["call"]} call
-   * @param {(string | Uint8Array)[]} args
+   * @param {(string | Uint8Array | number)[]} args
    * @returns {Promise<any>} rejected with `Refused` where the engine refuses or the call was given up
    */
   askWatched(watch, call, ...args) {
@@ -123,7 +123,7 @@ export class EngineLink {
 
   /**
    * @param {Call["call"]} call
-   * @param {(string | Uint8Array)[]} args
+   * @param {(string | Uint8Array | number)[]} args
    * @param {(share: number) => void} [watch]
    * @returns {Promise<any>}
    */

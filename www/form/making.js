@@ -21,7 +21,7 @@ export function makingSection(sheet) {
       main: ["hdt_180_c", "strength_mpa", "elongation_percent", "tight_from_mm"],
       figures: (place) => materialFigures(sheet, place),
     })}
-    ${factors(sheet)}
+    ${factors(sheet)} ${joint(sheet)}
     ${stuff(sheet, "/process/printer", printers, {
       main: ["build_volume", "least_wall", "tolerance"],
       figures: (place) => html`${pointGroup(sheet, `${place}/build_volume`)}
@@ -42,6 +42,22 @@ function printerFigures(sheet, place) {
     ${row(sheet, [known("overhang_deg"), known("bore_deg")], "two")}
     ${row(sheet, [known("layer_mm"), known("spot_mm"), known("seconds_per_layer")], "three")}
     ${row(sheet, [known("most_triangles"), known("most_mb")], "two")}`;
+}
+
+/**
+ * How pieces of a cut run are joined.
+ * @param {Sheet} sheet
+ */
+function joint(sheet) {
+  const place = "/process/joint";
+  const { mend, stop, care } = sheet.countUnder(place);
+  const number = (/** @type {string} */ key) => numberField(sheet, `${place}/${key}`);
+  return html`<details class="more" id=${idOf(place)} ?open=${mend + stop + care > 0}>
+    <summary>How pieces of a cut tube are joined</summary>
+    ${row(sheet, [number("length"), number("clearance"), number("wall")], "three")} ${row(sheet, [number("key_depth"), number("bond_mpa")], "two")}
+    <p class="source">Bond strength as the adhesive's data sheet gives it for this plastic, warm and wet: halve it where the sheet says nothing. Gloves, fresh air, and the sheet's own cautions. Leave the leak test to run after it has cured.</p>
+    ${notesAt(sheet, place)}
+  </details>`;
 }
 
 /** @param {Sheet} sheet */

@@ -12,6 +12,7 @@ import { dressPart } from "./dress.js";
 import { choiceField, flagField, numberField, row, textField } from "./field.js";
 import { notesAt } from "./notes.js";
 import { route } from "./route.js";
+import { piecesPart } from "./pieces.js";
 import { runEdits } from "./run-edits.js";
 import { section } from "./section.js";
 import { idOf } from "./sheet.js";
@@ -60,7 +61,7 @@ function runBody(sheet, run, index, pointer) {
     ${row(sheet, [portChoice(sheet, `${pointer}/from`, run.from), portChoice(sheet, `${pointer}/to`, run.to)], "two")}
     ${tubeSize(sheet, run, pointer)}
     ${route(sheet, run, pointer)}
-    ${dressPart(sheet, run, pointer)} ${ends(sheet, pointer)} ${stancePart(sheet, run, pointer)} ${runEdits(sheet, run, index)}`;
+    ${dressPart(sheet, run, pointer)} ${ends(sheet, pointer)} ${stancePart(sheet, run, pointer)} ${piecesPart(sheet, run, index)} ${runEdits(sheet, run, index)}`;
 }
 
 /**

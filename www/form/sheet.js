@@ -11,7 +11,7 @@ import { upFrom, valueAt } from "../design/pointer.js";
  * What the form can do. A person can be quicker than the next frame, so what an edit starts from is the design as it
  * is when the edit is made, never the one that was drawn last: `change` and `update` hand it over.
  * @typedef {{ set: (pointer: string, value: unknown) => void, change: (edit: (design: Design) => Design) => void,
- *   update: (pointer: string, edit: (value: any) => unknown) => void, rename: (list: ListName, index: number, name: string) => void, applyFix: (finding: Finding) => void,
+ *   update: (pointer: string, edit: (value: any) => unknown) => void, rename: (list: ListName, index: number, name: string) => void, applyFix: (finding: Finding) => void, cut: (run: string) => void,
  *   edit: (request: import("../engine/messages.js").EditRequest, goTo?: string) => void,
  *   save: (request: import("../result/files.js").FileRequest) => void, goTo: (pointer: string) => void, select: (run: string | null) => void, redraw: () => void }} Actions
  */

@@ -8,6 +8,7 @@ import { counted } from "../words/numbers.js";
 import { against, sizeWords } from "./against.js";
 import { platePicture } from "./picture.js";
 
+/** @import { Finding } from "../engine/messages.js" */
 /** @import { Sheet } from "../form/sheet.js" */
 /** @import { FilesState } from "../result/files.js" */
 /** @import { Plate, Way } from "./plate.js" */
@@ -34,15 +35,16 @@ function opened(sheet, plate, files) {
   const { answer, trouble, fresh, ways, shown } = plate;
   return html`<div class="plate-body">
     <p class="about">What counts, about in this order: that it fits, that no resin is trapped, that no bore lies too flat, that the sealing bands stay clear of supports, then supports and height. The plate is drawn below; a resin printer holds it upside down.</p>
-    ${chooser(plate)}
+    ${chooser(plate)} ${pieceChooser(plate)}
     <p class="plate-status" role="status">${statusWords(sheet, plate)}</p>
     ${trouble ? html`<p class="trouble">${trouble}</p>` : nothing}
     ${answer && shown ? html`<div class="plate-answer" data-stale=${!fresh}>
         ${answer.findings.length > 0 ? html`<ul class="notes">${answer.findings.map((finding) => html`<li class="note ${finding.severity}">${mark(finding.severity)}
-          <div><p><b>${SEVERITY[finding.severity]}:</b> ${finding.message}</p></div></li>`)}</ul>` : nothing}
+          <div><p><b>${SEVERITY[finding.severity]}:</b> ${finding.message}</p></div>
+          ${finding.fix ? html`<button type="button" ?disabled=${!fresh} @click=${() => sheet.act.applyFix(finding)}>${isCut(finding) ? "Cut it so" : "Mend it so"}<span class="unseen">: ${finding.message}</span></button>` : nothing}</li>`)}</ul>` : nothing}
         ${guard([answer, shown.id, sheet.words], () => platePicture(answer, shown))}
         <div class="adder">${/** @type {const} */ (["stl", "3mf"]).map((kind) => html`<button type="button" ?disabled=${!fresh || !sheet.fresh}
-          @click=${() => files.save({ kind, run: answer.run, deviation: files.deviation, stance: shown.stood })}>${kind.toUpperCase()}, standing as drawn</button>`)}
+          @click=${() => files.save({ kind, run: answer.run, ...(answer.pieces > 1 ? { piece: answer.piece } : {}), deviation: files.deviation, stance: shown.stood })}>${kind.toUpperCase()}, standing as drawn</button>`)}
           ${ways.some((way) => way.own) ? html`<button type="button" id="plate-best" ?disabled=${!fresh} @click=${() => plate.stand(undefined)}>Leave it to the best found</button>` : nothing}</div>
         <ul class="stance-list">${ways.map((way) => wayCard(plate, way, way.id === shown.id))}</ul>
       </div>` : nothing}
@@ -60,6 +62,23 @@ function chooser(plate) {
       ${plate.made.map((name) => html`<option value=${name} ?selected=${plate.run === name}>${name}</option>`)}
     </select>
   </div>`;
+}
+
+/** @param {Plate} plate */
+function pieceChooser(plate) {
+  if (plate.pieces < 2) return nothing;
+  return html`<fieldset class="choice"><legend>Piece</legend>
+    ${Array.from({ length: plate.pieces }, (_, at) => at + 1).map((piece) => html`<label>
+      <input type="radio" name="plate-piece" .checked=${live(plate.piece === piece)} @change=${() => plate.choosePiece(piece)}> ${piece} of ${plate.pieces}</label>`)}
+  </fieldset>`;
+}
+
+/**
+ * Whether what a finding offers is to cut the run.
+ * @param {Finding} finding
+ */
+function isCut({ fix }) {
+  return fix?.some((step) => step.path.endsWith("/cuts")) ?? false;
 }
 
 /**

@@ -26,7 +26,9 @@ export class Plate {
   /** The id of the way that is looked at; the chosen one where there is none. */
   looked = "";
   #run = "";
-  /** @type {{ design: Design, run: string } | undefined} what the answer is about */
+  /** Which piece of the run is looked at, from 1. */
+  #piece = 1;
+  /** @type {{ design: Design, run: string, piece: number } | undefined} what the answer is about */
   #about;
   #asking = false;
 
@@ -46,9 +48,20 @@ export class Plate {
     return this.#app.report?.runs.filter((run) => run.made).map((run) => run.name) ?? [];
   }
 
-  /** Whether the answer is about the design and the run as they are. */
+  /** How many pieces the run is printed in. */
+  get pieces() {
+    return this.#app.report?.runs.find(({ name }) => name === this.run)?.pieces.length ?? 1;
+  }
+
+  /** The piece that is looked at, from 1. */
+  get piece() {
+    return Math.min(this.#piece, Math.max(1, this.pieces));
+  }
+
+  /** Whether the answer is about the design, the run and the piece as they are. */
   get fresh() {
-    return this.#about !== undefined && this.#about.design === this.#app.store.design && this.#about.run === this.run;
+    const about = this.#about;
+    return about !== undefined && about.design === this.#app.store.design && about.run === this.run && about.piece === this.piece;
   }
 
   /** The ways to stand, the chosen one among them. @returns {Way[]} */
@@ -79,7 +92,14 @@ export class Plate {
 
   /** @param {string} run */
   choose(run) {
-    [this.#run, this.looked] = [run, ""];
+    [this.#run, this.#piece, this.looked] = [run, 1, ""];
+    this.#app.redraw();
+    void this.refresh();
+  }
+
+  /** @param {number} piece */
+  choosePiece(piece) {
+    [this.#piece, this.looked] = [piece, ""];
     this.#app.redraw();
     void this.refresh();
   }
@@ -99,23 +119,26 @@ export class Plate {
     const run = this.#about?.run;
     const index = store.design.runs.findIndex(({ name }) => name === run);
     if (index < 0 || !this.fresh) return;
-    // Each choice is a step of its own, however soon it follows another.
-    store.change(withValue(store.design, `/runs/${index}/stance`, way ? way.stood : null));
+    const piece = this.#about?.piece ?? 1;
+    // A cut holds the stance of the piece that begins there. Each choice is a step of its own, however soon it follows another.
+    const place = piece === 1 ? `/runs/${index}/stance` : `/runs/${index}/cuts/${piece - 2}/stance`;
+    store.change(withValue(store.design, place, way ? way.stood : null));
     const { design } = store;
     this.looked = "";
-    const text = way ? `${run} stands as “${way.name}” from now on.` : `${run} stands as is found best from now on.`;
+    const what = this.pieces > 1 ? `${run}, piece ${piece},` : run;
+    const text = way ? `${what} stands as “${way.name}” from now on.` : `${what} stands as is found best from now on.`;
     this.#app.say("plate", { kind: "word", text, action: { label: "Undo: as it stood before", run: () => store.design === design && store.undo() } });
   }
 
   /** The next design is another one. */
   anotherDesign() {
-    [this.#run, this.looked, this.answer, this.#about, this.trouble] = ["", "", undefined, undefined, ""];
+    [this.#run, this.#piece, this.looked, this.answer, this.#about, this.trouble] = ["", 1, "", undefined, undefined, ""];
   }
 
   /** Asks anew where the answer is out of date; called whenever the engine has looked at the design. */
   async refresh() {
     const { link, store, text, problems, known } = this.#app;
-    const run = this.run;
+    const [run, piece] = [this.run, this.piece];
     if (!this.open || this.#asking || !known || problems.length > 0 || this.fresh) return;
     if (run === undefined) {
       this.answer = undefined;
@@ -128,8 +151,8 @@ export class Plate {
       this.#app.redraw();
     }, NOTICEABLE);
     try {
-      const answer = /** @type {Stances} */ (JSON.parse(await link.ask("stances", text, run)));
-      if (this.#about?.run !== run) this.looked = "";
+      const answer = /** @type {Stances} */ (JSON.parse(await link.ask("stances", text, run, piece)));
+      if (this.#about?.run !== run || this.#about.piece !== piece) this.looked = "";
       [this.answer, this.trouble] = [answer, ""];
     } catch (error) {
       [this.answer, this.trouble] = [undefined, wordsOf(error)];
@@ -137,7 +160,7 @@ export class Plate {
       clearTimeout(late);
       [this.#asking, this.slow] = [false, false];
     }
-    this.#about = { design, run };
+    this.#about = { design, run, piece };
     this.#app.redraw();
     // Whatever was changed in the meantime is asked about now.
     if (!this.fresh) void this.refresh();

@@ -13,7 +13,7 @@ import { PLOTS } from "./graphs.js";
 /** @import { PlotKind } from "./graphs.js" */
 
 /** @typedef {{ kind: "stl" | "3mf" | "bend-table" | "points" | "drawing" | PlotKind | "all" | "pack" | "design" | "coupon", run?: string, deviation?: Fineness, flip?: boolean, from?: string,
- *   stance?: Stood, format?: "3mf" | "stl", compensated?: boolean }} FileRequest */
+ *   stance?: Stood | true, piece?: number, format?: "3mf" | "stl", compensated?: boolean }} FileRequest */
 /** @typedef {{ deviation: Fineness, setDeviation: (deviation: Fineness) => void, asked: Asked, making: boolean, compensated: boolean,
  *   setCompensated: (compensated: boolean) => void, save: (request: FileRequest) => void }} FilesState */
 
@@ -98,9 +98,26 @@ function runFiles(sheet, state, run, index) {
       @click=${() => state.save({ kind, run: run.name, deviation: state.deviation })}>${kind.toUpperCase()}<span class="unseen"> of ${run.name}</span></button>`)}
     ${PAPERS.map(([kind, words]) => html`<button type="button" ?disabled=${off} aria-describedby=${warning ? `${id}-warning` : nothing}
       @click=${() => state.save({ kind, run: run.name, ...(kind === "bend-table" ? asFed(sheet) : {}) })}>${words}<span class="unseen"> of ${run.name}</span></button>`)}
+    ${run.pieces.length > 1 ? pieceFiles(state, run, off, warning ? `${id}-warning` : nothing) : nothing}
     ${warning ? html`<p class="note stop" id="${id}-warning">${mark("stop")}<span>${warning}</span></p>` : nothing}
     ${run.made ? askedOf(sheet, state.asked, run.name, `${id}-asked`) : nothing}
   </li>`;
+}
+
+/**
+ * What is printed of a cut run: its own files are of it put together, or of all pieces in place.
+ * @param {FilesState} state
+ * @param {RunReport} run
+ * @param {boolean} off
+ * @param {unknown} describedBy
+ */
+function pieceFiles(state, run, off, describedBy) {
+  return html`<div class="piece-files" role="group" aria-label="Pieces of ${run.name}">
+    <p class="source">Printed in pieces: take these, or the pack. The STL above is the tube put together, the 3MF all its pieces in place.</p>
+    ${run.pieces.map((_, at) => html`<span class="file-name">Piece ${at + 1} of ${run.pieces.length}</span>
+      ${/** @type {const} */ (["stl", "3mf"]).map((kind) => html`<button type="button" ?disabled=${off} aria-describedby=${describedBy}
+        @click=${() => state.save({ kind, run: run.name, piece: at + 1, deviation: state.deviation, stance: true })}>${kind.toUpperCase()}, standing<span class="unseen">: piece ${at + 1} of ${run.name}</span></button>`)}`)}
+  </div>`;
 }
 
 /**

@@ -5,6 +5,7 @@ import { fixed } from "../words/numbers.js";
 import { bendTable } from "./bend-table.js";
 import { drawingPanel } from "./drawing.js";
 import { runsTable } from "./runs-table.js";
+import { piecesTable } from "./pieces.js";
 import { inService } from "./service.js";
 import { strip } from "./strip.js";
 
@@ -39,7 +40,7 @@ function runDetail(sheet, report, run) {
   };
   return html`<details class="run-detail" ?open=${selected || only} @toggle=${only ? nothing : toggled}>
     <summary><span dir="auto">${run.name}</span>: in service, bends and drawing</summary>
-    ${selected || only ? html`${strip(run)} ${inService(sheet, run)} ${bendTable(run, sheet.papers, sheet.design.runs.find((one) => one.name === run.name))}
+    ${selected || only ? html`${strip(run)} ${piecesTable(sheet, run)} ${inService(sheet, run)} ${bendTable(run, sheet.papers, sheet.design.runs.find((one) => one.name === run.name))}
       <p class="source">Outside size ${size} mm.</p> ${drawingPanel(sheet.papers, run)}` : nothing}
   </details>`;
 }

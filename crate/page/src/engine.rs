@@ -3,7 +3,7 @@
 //! A refused call throws an `Error` with a plain `message` and, as `path`, a JSON Pointer (RFC 6901) to what was wrong.
 //! A thrown `Error` without `path` means that the engine itself gave way: its instance must be replaced by a new one.
 
-use js_sys::{Error, Float32Array, JsString, Object, Reflect, Uint8Array, Uint32Array};
+use js_sys::{Error, Float32Array, Function, JsString, Object, Reflect, Uint8Array, Uint32Array};
 use serde_json::json;
 use tubewright_core::design::{LONGEST_TEXT, Refusal, too_long};
 use tubewright_core::engine;
@@ -79,10 +79,18 @@ pub fn tube_mesh(
     Ok(object)
 }
 
-/// The bytes of the file that the JSON text `request` asks for.
+/// The bytes of the file that the JSON text `request` asks for. `watch`, where there is one, is called with how much is
+/// done, 0 to 1, each time that a run of many is; the bytes are the same whoever watches.
 #[wasm_bindgen(js_name = exportFile)]
-pub fn export_file(text: Text, request: Text) -> Result<Vec<u8>, Error> {
-    both(&text, &request).and_then(|(text, request)| engine::export_file(&text, &request)).map_err(thrown)
+pub fn export_file(text: Text, request: Text, watch: Option<Function>) -> Result<Vec<u8>, Error> {
+    let mut told = |share: f64| {
+        if let Some(watch) = &watch {
+            // Who watches cannot stop the work by throwing.
+            let _ = watch.call1(&JsValue::NULL, &share.into());
+        }
+    };
+    let (text, request) = both(&text, &request).map_err(thrown)?;
+    engine::export_file_watched(&text, &request, &mut told).map_err(thrown)
 }
 
 /// What a print service asks of the STL of a run, each question with its answer, as JSON text; `request` is JSON text, such

@@ -17,6 +17,9 @@ use crate::quantity::USUAL_DEVIATION;
 use crate::request;
 use crate::tube::Profile;
 
+/// Told how much of something long is done, 0 to 1.
+pub type Watch<'w> = dyn FnMut(f64) + 'w;
+
 /// What a file is asked to be.
 struct Request {
     kind: Kind,
@@ -57,6 +60,14 @@ struct Request {
 /// A text that is no design, a request that cannot be met: its `path` then points into the request; a run that cannot
 /// be made.
 pub fn export_file(text: &str, request: &str) -> Result<Vec<u8>, Refusal> {
+    export_file_watched(text, request, &mut |_| ())
+}
+
+/// The same bytes, whoever watches: `watch` is told how much is done, 0 to 1, ascending, each time that a run of many is.
+///
+/// # Errors
+/// As [`export_file`].
+pub fn export_file_watched(text: &str, request: &str, watch: &mut Watch<'_>) -> Result<Vec<u8>, Refusal> {
     let stages = Stages::of(text)?;
     let request = Request::read(request, &stages)?;
     let design = &stages.design;
@@ -71,12 +82,12 @@ pub fn export_file(text: &str, request: &str) -> Result<Vec<u8>, Refusal> {
         (Kind::Points, Some(run)) => told(&stages, run, export::points_csv),
         (Kind::Drawing, Some(run)) => told(&stages, run, |told| export::drawing(told).into_bytes()),
         (kind, _) if kind.is_plot() => plot(&stages, kind, request.width),
-        _ => bearing_the_design(&stages, &request),
+        _ => bearing_the_design(&stages, &request, watch),
     }
 }
 
 /// A file that bears the design: written out for these alone, since it may be long.
-fn bearing_the_design(stages: &Stages<'_>, request: &Request) -> Result<Vec<u8>, Refusal> {
+fn bearing_the_design(stages: &Stages<'_>, request: &Request, watch: &mut Watch<'_>) -> Result<Vec<u8>, Refusal> {
     let design = &stages.design;
     let text = canonical(design);
     let note = coupon::note(request.correction.as_ref(), stages);
@@ -92,14 +103,14 @@ fn bearing_the_design(stages: &Stages<'_>, request: &Request) -> Result<Vec<u8>,
         (Kind::Coupon, Some(run)) => {
             coupon::file(stages, run, &request.coupon, request.deviation.finest(), &told_design)
         }
-        (Kind::Pack, _) => pack::file(stages, request.deviation, request.correction.as_ref(), &told_design),
+        (Kind::Pack, _) => pack::file(stages, request.deviation, request.correction.as_ref(), &told_design, watch),
         (_, None) if request.kind != Kind::All => {
-            let runs = all_solids(stages, request)?;
+            let runs = all_solids(stages, request, watch)?;
             let named: Vec<NamedMesh<'_>> = runs.iter().flat_map(|(_, solids)| named(solids)).collect();
             Ok(export::three_mf(&named, &told_design.meta(told_design.title)))
         }
         _ => {
-            let runs = all_solids(stages, request)?;
+            let runs = all_solids(stages, request, watch)?;
             let mut files = Vec::with_capacity(runs.len());
             for (run, solids) in &runs {
                 let suffixes = solids.iter().map(|solid| solid.suffix.as_str());
@@ -210,12 +221,22 @@ fn solids(stages: &Stages<'_>, run: usize, request: &Request) -> Result<Vec<Soli
     pieces.iter().map(solid).collect()
 }
 
-fn all_solids(stages: &Stages<'_>, request: &Request) -> Result<Vec<(usize, Vec<Solid>)>, Refusal> {
+fn all_solids(
+    stages: &Stages<'_>,
+    request: &Request,
+    watch: &mut Watch<'_>,
+) -> Result<Vec<(usize, Vec<Solid>)>, Refusal> {
     let made = stages.made();
     if made.is_empty() {
         return Err(nothing_made());
     }
-    made.into_iter().map(|run| Ok((run, solids(stages, run, request)?))).collect()
+    let count = made.len() as f64;
+    let mut all = Vec::with_capacity(made.len());
+    for run in made {
+        all.push((run, solids(stages, run, request)?));
+        watch(all.len() as f64 / (count + 1.0));
+    }
+    Ok(all)
 }
 
 fn named(solids: &[Solid]) -> Vec<NamedMesh<'_>> {

@@ -13,7 +13,7 @@ mod stages;
 mod stance;
 mod vocabulary;
 
-pub use files::{export_file, file_name};
+pub use files::{Watch, export_file, export_file_watched, file_name};
 pub use inspect::inspect;
 pub use stages::{Piece, Stages};
 pub use vocabulary::vocabulary;

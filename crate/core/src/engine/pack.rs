@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use super::coupon::{self, Asked};
 use super::deviation::{Deviation, meshed};
-use super::files::{nothing_made, papers, plots, sound};
+use super::files::{Watch, nothing_made, papers, plots, sound};
 use super::limits::limits;
 use super::stages::{Piece as Printed, Stages};
 use super::stance::placed;
@@ -32,6 +32,7 @@ pub(super) fn file(
     deviation: Deviation,
     correction: Option<&Compensation>,
     design: &DesignTold<'_>,
+    watch: &mut Watch<'_>,
 ) -> Result<Vec<u8>, Refusal> {
     let stated = &stages.design.runs;
     let json = Kind::Design.file_name(&file_stem(design.title));
@@ -46,6 +47,8 @@ pub(super) fn file(
             }
             Err(refusal) => left_out.push((stated[run].name.as_str(), refusal.message)),
         }
+        // The sheet, the coupons and the archive take about as long as one run more.
+        watch((run + 1) as f64 / (stems.len() + 1) as f64);
     }
     if pieces.is_empty() {
         return Err(nothing_made());

@@ -317,3 +317,16 @@ fn a_pack_is_of_the_whole_design() {
         "Puffin, pump to block pack.zip"
     );
 }
+
+#[test]
+fn who_watches_is_told_ascending_shares_and_the_bytes_are_the_same() {
+    let text = &demos()[1];
+    for kind in ["pack", "all", "3mf"] {
+        let request = format!(r#"{{"kind":"{kind}","deviation":0.2}}"#);
+        let mut shares = Vec::new();
+        let watched = engine::export_file_watched(text, &request, &mut |share| shares.push(share)).unwrap();
+        assert_eq!(watched, engine::export_file(text, &request).unwrap(), "{kind}");
+        assert_eq!(shares.len(), 4, "{kind}: {shares:?}");
+        assert!(shares.is_sorted() && shares[0] > 0.0 && shares[3] < 1.0, "{kind}: {shares:?}");
+    }
+}
