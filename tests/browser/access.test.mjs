@@ -144,6 +144,18 @@ const STATES = {
     await page.getByRole("button", { name: "Share", exact: true }).click();
     await page.locator("svg.code").waitFor();
   },
+  pieces: async (page) => {
+    await page.locator("#at-ports-1-at-0").fill("600");
+    await settled(page);
+    await page.locator("#at-runs-0-cuts > summary").click();
+    await page.getByRole("button", { name: /^Find the fewest pieces/ }).click();
+    await page.locator("table.pieces").waitFor();
+    await page.locator("#at-runs-0-cuts-0-at").fill("3");
+    await settled(page);
+    await page.locator("#at-runs-0-cuts .note.stop").first().waitFor();
+    await page.locator(".plate > summary").click();
+    await page.locator(".stance-card").first().waitFor();
+  },
   "how to measure": async (page) => {
     await page.getByRole("button", { name: "How to measure" }).first().click();
     await page.locator("#measure").waitFor();

@@ -35,7 +35,7 @@ export function piecesPart(sheet, run, index) {
     ${repeat(cuts, identityOf, (cut, at) => cutRow(sheet, cut, `${place}/${at}`, at))} ${notesAt(sheet, place)}
     <div class="adder">
       <button type="button" id="${idOf(place)}-find" ?disabled=${!sheet.fresh} @click=${() => sheet.act.cut(run.name)}>Find the fewest pieces<span class="unseen"> of ${run.name}</span></button>
-      <button type="button" @click=${add}>${sign("add")} Add a cut<span class="unseen"> to ${run.name}</span></button>
+      <button type="button" class="add" @click=${add}>${sign("add")}<span>Add a cut<span class="unseen"> to ${run.name}</span></span></button>
     </div>
     ${told && told.pieces.length > 1 ? html`<p class="source">Made in ${counted(told.pieces.length, "piece")}; how each stands is shown under <a href="#plate">On the plate</a>.</p>` : nothing}
   </details>`;
@@ -51,7 +51,7 @@ function cutRow(sheet, _cut, place, index) {
   const list = place.slice(0, place.lastIndexOf("/"));
   const remove = () => sheet.act.update(list, (/** @type {Cut[]} */ all) => all.filter((_, at) => at !== index));
   return html`<div class="cut" id=${idOf(place)}>
-    ${row(sheet, [numberField(sheet, `${place}/at`, { spoken: `Cut ${index + 1}:` })])}
+    ${row(sheet, [numberField(sheet, `${place}/at`, { label: `Cut ${index + 1} at` })])}
     <button type="button" class="quiet" id="${idOf(place)}-remove" @click=${remove}>${sign("remove")}<span class="unseen">Remove cut ${index + 1}</span></button>
     ${notesAt(sheet, place)}
   </div>`;
