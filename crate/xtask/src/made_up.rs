@@ -17,7 +17,7 @@ const SETS: [Set; 4] = [
     // Nine rounds of all kinds and nine more of coils, curves, bodies and ends alone: 306 designs of these.
     Set { name: "sweep", variable: "TUBEWRIGHT_SWEEP", count: "513", seed: "20" },
     Set { name: "standing", variable: "TUBEWRIGHT_STANDING", count: "400", seed: "7" },
-    Set { name: "split", variable: "TUBEWRIGHT_SPLIT", count: "40", seed: "11" },
+    Set { name: "split", variable: "TUBEWRIGHT_SPLIT", count: "24", seed: "11" },
     Set { name: "physics", variable: "TUBEWRIGHT_PHYSICS", count: "3000", seed: "4" },
 ];
 

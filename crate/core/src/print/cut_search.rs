@@ -226,7 +226,7 @@ mod tests {
         let up_to = |most: f64| furthest(&places, |at| Ok::<bool, ()>(at <= most)).unwrap();
         for most in [0.0, 3.0, 9.9, 15.0, 24.0, 45.0, 59.0] {
             let found = up_to(most).unwrap();
-            let exact = places.iter().filter(|span| span[0] <= most).map(|span| span[1].min(most)).last().unwrap();
+            let exact = places.iter().filter(|span| span[0] <= most).map(|span| span[1].min(most)).next_back().unwrap();
             assert!(found <= most && exact - found <= NEAR, "{most}: {found}");
         }
         assert_eq!((up_to(-1.0), up_to(70.0)), (None, Some(60.0)));

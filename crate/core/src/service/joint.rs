@@ -38,7 +38,9 @@ impl JointLoad {
         let (outer, bore) = (2.0 * size.outer, 2.0 * size.bore);
         let thrust = pressure * MPA * PI / 4.0 * outer * outer / (PI * outer * glued);
         let bending = side_load(process, run, apart, off, libm::atan2(off, apart)).map(|stress| {
-            let moment = stress * PI * (outer.powi(4) - bore.powi(4)) / (32.0 * outer);
+            // Of the section modulus pi (OD^4 - bore^4) / (32 OD).
+            let [out, inn] = [outer * outer, bore * bore];
+            let moment = stress * PI * (out + inn) * (out - inn) / (32.0 * outer);
             moment / (PI * size.outer * size.outer * glued)
         });
         let collar = size.collar() - size.marks[1].max(0.0);

@@ -48,7 +48,7 @@ fn json_of(text: Result<String, Refusal>) -> Value {
 fn each_piece_has_its_own_stances() {
     let text = text();
     let of = |piece: u32| json_of(engine::piece_stances(&text, "long", piece));
-    let all: Vec<Value> = (1..=3).map(|piece| of(piece)).collect();
+    let all: Vec<Value> = (1..=3).map(of).collect();
     assert_eq!(json_of(engine::stances(&text, "long")), all[0]);
     let length = json_of(engine::report(&text))["runs"][0]["length_mm"].as_f64().unwrap();
     // Each piece reaches from its socket's mouth to the end of its spigot.

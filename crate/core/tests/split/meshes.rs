@@ -199,7 +199,7 @@ fn bores_are_one_all_along() {
             let in_joint = joints
                 .iter()
                 .any(|joint| s < joint.at + joint.size.floor() && s >= joint.mouth() && joint.mouth() >= from);
-            let near_end = s < 0.3 || s > 299.7;
+            let near_end = !(0.3..=299.7).contains(&s);
             assert!(in_joint || near_end || (piece.profile.bore.radius(s) - 4.0).abs() < 1e-12, "{s}");
         }
     }
