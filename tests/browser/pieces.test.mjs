@@ -28,8 +28,8 @@ test("a tube that fits in no stance is cut into the fewest pieces, each with its
     const pieces = page.getByRole("group", { name: `Pieces of ${run.name}` });
     let [low, high] = [0, 0];
     for (let piece = 1; piece <= 3; piece += 1) {
-      const { name, bytes } = await saved(page, () => pieces.getByRole("button", { name: `STL, standing: piece ${piece} of` }).click());
-      assert.match(name, new RegExp(`piece ${piece}`));
+      const { name, bytes } = await saved(page, () => pieces.getByRole("button", { name: `STL, standing as piece ${piece} of` }).click());
+      assert.match(name, new RegExp(`piece-${piece}-of-3`));
       const mesh = readStl(bytes);
       assert.equal(mesh.open, 0, "each piece is closed");
       for (let axis = 0; axis < 3; axis += 1) {

@@ -12,6 +12,9 @@ import { idOf } from "./sheet.js";
 /** @import { Cut, Run } from "../design/types.js" */
 /** @import { Sheet } from "./sheet.js" */
 
+/** The runs whose pieces were unfolded: a fold that closed when its last cut goes would take the focus with it. @type {Set<number>} */
+const unfolded = new Set();
+
 /**
  * @param {Sheet} sheet
  * @param {Run} run
@@ -29,7 +32,8 @@ export function piecesPart(sheet, run, index) {
     sheet.act.update(place, (/** @type {Cut[]} */ all = []) => [...all, { at, stance: null }]);
     sheet.act.goTo(`${place}/${cuts.length}/at`);
   };
-  return html`<details class="more" id=${idOf(place)} ?open=${cuts.length > 0 || mend + stop + care > 0}>
+  return html`<details class="more" id=${idOf(place)} ?open=${cuts.length > 0 || mend + stop + care > 0 || unfolded.has(identityOf(run))}
+    @toggle=${(/** @type {Event} */ event) => fold(run, /** @type {HTMLDetailsElement} */ (event.target).open)}>
     <summary>Pieces: <span class="source">${cuts.length === 0 ? "printed whole" : `cut into ${cuts.length + 1}`}</span></summary>
     <p class="source">A tube that does not fit the printer is cut, and its pieces are bonded: each slides into a socket on the next, a key lets it go in one way only, and rings count the joints.${length === undefined ? "" : ` It is ${fixed(length, 1)} mm long.`}</p>
     ${repeat(cuts, identityOf, (cut, at) => cutRow(sheet, cut, `${place}/${at}`, at))} ${notesAt(sheet, place)}
@@ -42,6 +46,15 @@ export function piecesPart(sheet, run, index) {
 }
 
 /**
+ * @param {Run} run
+ * @param {boolean} open
+ */
+function fold(run, open) {
+  if (open) unfolded.add(identityOf(run));
+  else unfolded.delete(identityOf(run));
+}
+
+/**
  * @param {Sheet} sheet
  * @param {Cut} _cut
  * @param {string} place
@@ -49,7 +62,10 @@ export function piecesPart(sheet, run, index) {
  */
 function cutRow(sheet, _cut, place, index) {
   const list = place.slice(0, place.lastIndexOf("/"));
-  const remove = () => sheet.act.update(list, (/** @type {Cut[]} */ all) => all.filter((_, at) => at !== index));
+  const remove = () => {
+    sheet.act.update(list, (/** @type {Cut[]} */ all) => all.filter((_, at) => at !== index));
+    document.getElementById(`${idOf(list)}-find`)?.focus();
+  };
   return html`<div class="cut" id=${idOf(place)}>
     ${row(sheet, [numberField(sheet, `${place}/at`, { label: `Cut ${index + 1} at` })])}
     <button type="button" class="quiet" id="${idOf(place)}-remove" @click=${remove}>${sign("remove")}<span class="unseen">Remove cut ${index + 1}</span></button>

@@ -116,7 +116,7 @@ function pieceFiles(state, run, off, describedBy) {
     <p class="source">Printed in pieces: take these, or the pack. The STL above is the tube put together, the 3MF all its pieces in place.</p>
     ${run.pieces.map((_, at) => html`<span class="file-name">Piece ${at + 1} of ${run.pieces.length}</span>
       ${/** @type {const} */ (["stl", "3mf"]).map((kind) => html`<button type="button" ?disabled=${off} aria-describedby=${describedBy}
-        @click=${() => state.save({ kind, run: run.name, piece: at + 1, deviation: state.deviation, stance: true })}>${kind.toUpperCase()}, standing<span class="unseen">: piece ${at + 1} of ${run.name}</span></button>`)}`)}
+        @click=${() => state.save({ kind, run: run.name, piece: at + 1, deviation: state.deviation, stance: true })}>${kind.toUpperCase()}, standing<span class="unseen"> as piece ${at + 1} of ${run.name}</span></button>`)}`)}
   </div>`;
 }
 
