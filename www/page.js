@@ -62,6 +62,7 @@ export function page(app, sheet) {
           ${section("plate", "On the plate", nothing, platePanel(sheet, app.plate, filesState))}
           ${section("files", "Files", nothing, files(sheet, filesState))}
           ${section("compare", "Compare", nothing, comparePanel(sheet, app.comparing))}
+          <p class="source private">Nothing that you type leaves this machine: there is no account, no cookie, nothing is counted, and the page's own policy forbids it to ask anything of another place.</p>
         </div>
       </div>
     </main>
