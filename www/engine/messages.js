@@ -81,10 +81,15 @@
  *   collars: { port: string, from: Xyz, to: Xyz, radius: number }[],
  *   keep_outs: { name: string, box?: { min: Xyz, max: Xyz }, cylinder?: { from: Xyz, to: Xyz, radius: number } }[],
  *   runs: { name: string, made: boolean, outer_diameter: number, bore: number, lobed: [number, number] | null,
- *     centreline: Xyz[], corners: Xyz[] }[],
+ *     centreline: Xyz[], corners: Xyz[], stations: number[], turns: TurnDrawn[] }[],
  *   bounds: { min: Xyz, max: Xyz } | null }} Scene
  */
 
+/**
+ * What of a centreline is no straight, between which of its points; `stations`: the first and last that it belongs to.
+ * @typedef {{ kind: "bend" | "coil" | "curve", stations: [number, number] | null, points: [number, number],
+ *   bend?: { radius: number, angle_deg: number, middle: Xyz, inward: Xyz } }} TurnDrawn
+ */
 /** @typedef {{ key: string, before: unknown, after: unknown }} Change one value, by its place in the later design */
 /** @typedef {"added" | "removed" | "renamed" | "changed"} Fate */
 /** @typedef {{ before: number | null, after: number | null, change: number | null }} Figure */

@@ -5,7 +5,7 @@ use serde::Serialize;
 
 use super::numbers::point;
 use super::runs::skin_bounds;
-use crate::centreline::{Bounds, Centreline, Piece};
+use crate::centreline::{Bounds, Centreline, Form, Piece, Shape};
 use crate::design::{KeepOut, KeepOutShape};
 use crate::engine::Stages;
 use crate::layout::{Collar, PlacedPort, PlacedRun, PlacedStation, Vec3};
@@ -86,6 +86,34 @@ struct RunDrawn<'a> {
     /// A polyline; where there is no curve, end, corners and end.
     centreline: Vec<[f64; 3]>,
     corners: Vec<[f64; 3]>,
+    /// Which station of the route each of the corners is.
+    stations: Vec<usize>,
+    turns: Vec<TurnDrawn>,
+}
+
+/// A stretch of a centreline that is no straight.
+#[derive(Serialize)]
+struct TurnDrawn {
+    /// A bend, a coil or a smooth curve.
+    kind: &'static str,
+    /// The first and the last station that it belongs to; null for a bend that joins what others ask for.
+    stations: Option<[usize; 2]>,
+    /// Points of the centreline, counted from zero, between which it is.
+    points: [usize; 2],
+    /// Of a bend alone.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    bend: Option<BendDrawn>,
+}
+
+/// A bend: how it lies about the apex of its corner.
+#[derive(Serialize)]
+struct BendDrawn {
+    radius: f64,
+    angle_deg: f64,
+    /// The middle of its arc.
+    middle: [f64; 3],
+    /// Unit direction from there to its centre.
+    inward: [f64; 3],
 }
 
 #[derive(Serialize)]
@@ -130,7 +158,9 @@ impl<'a> RunDrawn<'a> {
                 Some(curve) => polyline(curve),
                 None => line.skeleton.iter().map(point).collect(),
             },
-            corners: marks(&stages.layout.runs[run]),
+            corners: marks(&stages.layout.runs[run]).map(|(_, at)| at).collect(),
+            stations: marks(&stages.layout.runs[run]).map(|(station, _)| station).collect(),
+            turns: line.line.as_ref().map(turns).unwrap_or_default(),
         }
     }
 }
@@ -141,10 +171,67 @@ impl BoundsDrawn {
     }
 }
 
-/// The points that the builder stated: corners, and points passed through.
-fn marks(placed: &PlacedRun) -> Vec<[f64; 3]> {
-    let stated = placed.stations.iter().filter(|station| !matches!(station, PlacedStation::Coil(_)));
-    stated.map(|station| point(&station.at())).collect()
+/// The points that the builder stated, each with its station: corners, and points passed through.
+fn marks(placed: &PlacedRun) -> impl Iterator<Item = (usize, [f64; 3])> + '_ {
+    let stated = placed.stations.iter().enumerate();
+    stated
+        .filter(|(_, station)| !matches!(station, PlacedStation::Coil(_)))
+        .map(|(index, station)| (index, point(&station.at())))
+}
+
+/// What bends of a curve, in order; all of a coil, and of a smooth curve, is one.
+fn turns(curve: &Centreline) -> Vec<TurnDrawn> {
+    let mut turns: Vec<TurnDrawn> = Vec::new();
+    let mut whole = None;
+    let mut end = 0;
+    for piece in &curve.pieces {
+        let start = end;
+        end += steps_of(piece);
+        let part_of = match &piece.shape {
+            Shape::Straight => {
+                whole = None;
+                continue;
+            }
+            Shape::Arc { .. } => None,
+            Shape::Curve(part) => Some(part.whole),
+        };
+        if let (Some(turn), true) = (turns.last_mut(), part_of.is_some() && part_of == whole) {
+            turn.points[1] = end;
+            turn.stations =
+                turn.stations.zip(piece.station()).map(|([first, last], station)| [first, last.max(station)]);
+        } else {
+            turns.push(TurnDrawn::of(piece, [start, end]));
+        }
+        whole = part_of;
+    }
+    turns
+}
+
+impl TurnDrawn {
+    /// Of a piece that is no straight, drawn between two of the centreline's points.
+    fn of(piece: &Piece, points: [usize; 2]) -> Self {
+        let middle = piece.at(piece.length / 2.0);
+        let (kind, bend) = match &piece.shape {
+            Shape::Curve(part) if matches!(part.form, Form::Helix(_)) => ("coil", None),
+            Shape::Curve(_) => ("curve", None),
+            _ => {
+                let radius = piece.radius().unwrap_or_default();
+                let angle_deg = piece.turned().to_degrees();
+                let bend = BendDrawn {
+                    radius,
+                    angle_deg,
+                    middle: point(&middle.point),
+                    inward: point(&(middle.curvature * radius)),
+                };
+                ("bend", Some(bend))
+            }
+        };
+        let stations = match &piece.shape {
+            Shape::Curve(part) => Some([part.whole, part.station]),
+            _ => piece.station().map(|station| [station, station]),
+        };
+        Self { kind, stations, points, bend }
+    }
 }
 
 /// Points of the curve from end to end, so close that straight lines between them stay within [`DRAWN_TO`].
@@ -154,17 +241,18 @@ fn polyline(curve: &Centreline) -> Vec<[f64; 3]> {
 }
 
 /// The points of a piece after its first.
-fn rest_of(piece: &Piece) -> Vec<[f64; 3]> {
-    let steps = match piece.radius() {
-        None => 1.0,
-        Some(radius) => {
-            // The chord of a step s lies radius * (1 - cos(s / 2)) inside the arc; a curve is nowhere bent more.
-            let step = 2.0 * libm::acos((1.0 - DRAWN_TO / radius).clamp(0.0, 1.0));
-            let tightest_all_along = (piece.length / radius).max(piece.turned());
-            (tightest_all_along / step.min(WIDEST_STEP)).ceil().clamp(1.0, MOST_STEPS)
-        }
-    };
-    (1..=steps as usize).map(|step| point(&piece.at(piece.length * (step as f64 / steps)).point)).collect()
+fn rest_of(piece: &Piece) -> impl Iterator<Item = [f64; 3]> + '_ {
+    let steps = steps_of(piece);
+    (1..=steps).map(move |step| point(&piece.at(piece.length * (step as f64 / steps as f64)).point))
+}
+
+/// In how many steps a piece is drawn.
+fn steps_of(piece: &Piece) -> usize {
+    let Some(radius) = piece.radius() else { return 1 };
+    // The chord of a step s lies radius * (1 - cos(s / 2)) inside the arc; a curve is nowhere bent more.
+    let step = 2.0 * libm::acos((1.0 - DRAWN_TO / radius).clamp(0.0, 1.0));
+    let tightest_all_along = (piece.length / radius).max(piece.turned());
+    (tightest_all_along / step.min(WIDEST_STEP)).ceil().clamp(1.0, MOST_STEPS) as usize
 }
 
 /// The box round everything that is drawn; where that is nothing, a hand's breadth at the datum.

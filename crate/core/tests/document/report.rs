@@ -250,6 +250,35 @@ fn the_scene_follows_the_curve() {
     assert_eq!(scene["bounds"], json!({"min": [0.0, -9.5, -9.5], "max": [109.5, 89.5, 60.0]}));
 }
 
+/// A right angle of 24 mm at (100, 0, 0) begins and ends 24 mm from there; its middle is 24 (1 - sqrt(1/2)) from both
+/// legs, and its centre lies the other way.
+#[test]
+fn the_scene_tells_where_each_bend_is_and_whose() {
+    let design = through(&A, 24.0);
+    let scene: Value = serde_json::from_str(&engine::scene(&design.to_string()).unwrap()).unwrap();
+    let run = &scene["runs"][0];
+    assert_eq!(run["stations"], json!([0, 1]));
+    assert_eq!(run["turns"].as_array().unwrap().len(), 2);
+    let turn = &run["turns"][0];
+    assert_eq!((&turn["kind"], &turn["stations"]), (&json!("bend"), &json!([0, 0])));
+    let number = |value: &Value| value.as_f64().unwrap();
+    let near = |value: &Value, expected: f64| assert!((number(value) - expected).abs() < 1e-9, "{value} is {expected}");
+    let end = |which: usize| &run["centreline"][turn["points"][which].as_u64().unwrap() as usize];
+    for (which, expected) in [[76.0, 0.0, 0.0], [100.0, 24.0, 0.0]].into_iter().enumerate() {
+        (0..3).for_each(|axis| near(&end(which)[axis], expected[axis]));
+    }
+    near(&turn["bend"]["radius"], 24.0);
+    near(&turn["bend"]["angle_deg"], 90.0);
+    let inside = 24.0 * (1.0 - std::f64::consts::FRAC_1_SQRT_2);
+    for (axis, expected) in [100.0 - inside, inside, 0.0].into_iter().enumerate() {
+        near(&turn["bend"]["middle"][axis], expected);
+    }
+    for (axis, sign) in [-1.0, 1.0, 0.0].into_iter().enumerate() {
+        near(&turn["bend"]["inward"][axis], sign * std::f64::consts::FRAC_1_SQRT_2);
+    }
+    assert_eq!(run["turns"][1]["stations"], json!([1, 1]));
+}
+
 #[test]
 fn the_scene_holds_keep_outs_and_what_cannot_be_made() {
     let mut design = through(&A, 50.0);
