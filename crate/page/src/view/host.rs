@@ -1,12 +1,15 @@
 //! The preview as JavaScript sees it.
 
+use tubewright_core::layout::Vec3;
 use wasm_bindgen::prelude::*;
 use web_sys::{HtmlCanvasElement, WebGl2RenderingContext};
 
 use super::camera::Side;
 use super::device;
+use super::grip::{grips, spot, straight_after};
 use super::model::Model;
 use super::picture::Picture;
+use super::sight::picked;
 use super::theme::Theme;
 
 /// Largest canvas side, device pixels. A browser that cannot draw so much draws less and stretches it.
@@ -184,8 +187,64 @@ impl View {
 
     /// Where a point of the scene is on the canvas: CSS pixels from its top left.
     pub fn locate(&self, x: f64, y: f64, z: f64) -> Vec<f64> {
-        let (left, top) = self.model.camera.project(&tubewright_core::layout::Vec3::new(x, y, z));
+        let (left, top) = self.model.camera.project(&Vec3::new(x, y, z));
         vec![left, top]
+    }
+
+    /// The handles of the selected run, as JSON: `[{ kind, station, at, seen, slide? }]`, `at` in the scene and `seen` on
+    /// the canvas.
+    pub fn handles(&self) -> String {
+        let run = self.model.selected.as_deref().and_then(|name| self.model.scene.run(name));
+        let grips = run.map(|run| grips(run, &self.model.camera)).unwrap_or_default();
+        serde_json::to_string(&grips).unwrap_or_default()
+    }
+
+    /// Marks a place of the scene as that of the handle that is held.
+    pub fn hold(&mut self, x: f64, y: f64, z: f64) {
+        self.model.hold(Some([x, y, z]).filter(|at| at.iter().all(|part| part.is_finite())));
+    }
+
+    /// No handle is held any more.
+    #[wasm_bindgen(js_name = letGo)]
+    pub fn let_go(&mut self) {
+        self.model.hold(None);
+    }
+
+    /// The tube at a place of the canvas, CSS pixels from its top left, as JSON: `{ run, at, corner }`, `corner` being
+    /// where a new one would go. Null where there is none.
+    pub fn pick(&self, x: f64, y: f64) -> String {
+        let spot = picked(&self.model.camera, &self.model.scene, (x, y)).map(|it| spot(&it));
+        serde_json::to_string(&spot).unwrap_or_default()
+    }
+
+    /// The middle of the straight after a station of the selected run, or of its longest straight; as `pick` gives it.
+    #[wasm_bindgen(js_name = straightAfter)]
+    pub fn straight_after(&self, station: Option<u32>) -> String {
+        let run = self.model.selected.as_deref().and_then(|name| self.model.scene.run(name));
+        let spot = run.and_then(|run| straight_after(run, station.map(|it| it as usize)));
+        serde_json::to_string(&spot).unwrap_or_default()
+    }
+
+    /// The point of a plane through a point (`origin`), square to a unit direction, that is seen at a place of the
+    /// canvas; empty where the plane is seen edge on.
+    #[wasm_bindgen(js_name = onPlane)]
+    pub fn on_plane(&self, x: f64, y: f64, origin: &[f64], normal: &[f64]) -> Vec<f64> {
+        let (Some(origin), Some(normal)) = (vector(origin), vector(normal)) else { return Vec::new() };
+        self.model.camera.on_plane((x, y), &origin, &normal).map_or_else(Vec::new, |at| vec![at.x, at.y, at.z])
+    }
+
+    /// The point of a line through a point (`origin`) along a unit direction that is seen nearest to a place of the
+    /// canvas; empty where the line is seen end on.
+    #[wasm_bindgen(js_name = onLine)]
+    pub fn on_line(&self, x: f64, y: f64, origin: &[f64], direction: &[f64]) -> Vec<f64> {
+        let (Some(origin), Some(direction)) = (vector(origin), vector(direction)) else { return Vec::new() };
+        self.model.camera.on_line((x, y), &origin, &direction).map_or_else(Vec::new, |at| vec![at.x, at.y, at.z])
+    }
+
+    /// Unit directions of the scene: to the right of the picture, up it, and out of it; nine numbers.
+    pub fn axes(&self) -> Vec<f64> {
+        let frame = self.model.camera.frame();
+        [frame.right, frame.up, frame.toward].iter().flat_map(|it| [it.x, it.y, it.z]).collect()
     }
 
     fn can_draw(&self) -> bool {
@@ -195,4 +254,10 @@ impl View {
             && self.context.drawing_buffer_height() > 0
             && !self.context.is_context_lost()
     }
+}
+
+/// Three finite numbers as a vector.
+fn vector(parts: &[f64]) -> Option<Vec3> {
+    let [x, y, z]: [f64; 3] = parts.try_into().ok()?;
+    Some(Vec3::new(x, y, z)).filter(|it| it.iter().all(|part| part.is_finite()))
 }

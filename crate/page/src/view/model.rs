@@ -41,6 +41,8 @@ pub struct Model {
     pub section: bool,
     /// The selected run.
     pub selected: Option<String>,
+    /// Where the handle is that is held, mm.
+    pub held: Option<[f64; 3]>,
     /// Device pixels a CSS pixel.
     pub fine: f64,
     /// Changes with the scene.
@@ -73,6 +75,7 @@ impl Model {
             theme: Theme::light(),
             section: false,
             selected: None,
+            held: None,
             fine: 1.0,
             scene_stamp: 0,
             marks_stamp: 0,
@@ -191,6 +194,15 @@ impl Model {
     pub fn select(&mut self, run: Option<String>) {
         if run != self.selected {
             self.selected = run;
+            self.marks_stamp = self.next_stamp();
+            self.dirty = true;
+        }
+    }
+
+    /// Marks a handle as held, or none.
+    pub fn hold(&mut self, at: Option<[f64; 3]>) {
+        if at != self.held {
+            self.held = at;
             self.marks_stamp = self.next_stamp();
             self.dirty = true;
         }

@@ -2,6 +2,7 @@
 
 use tubewright_core::layout::Vec3;
 
+use super::grip::middles;
 use super::guide::Guide;
 use super::scene::Run;
 use super::skin::{Skin, Station};
@@ -11,6 +12,9 @@ use super::stroke::{End, Ink, Strokes, Style};
 const OUTLINE: f32 = 1.5;
 /// Width of an edge inside the outline, CSS pixels.
 const EDGE: f32 = 1.0;
+
+/// Size of the mark at a corner, CSS pixels from its middle to a tip.
+const HANDLE: f32 = 5.0;
 
 /// A body wider than its tube's ends by more than this is a dressed one, mm: no mesh to look at is so far off.
 const DRESSED: f64 = 0.2;
@@ -78,7 +82,9 @@ pub fn trace(run: &Run) -> Strokes {
     let style = if run.made { Style::new(Ink::Edge, EDGE) } else { Style::new(Ink::Unmade, 2.0).dashed().on_top() };
     strokes.path(style, &points);
     if !run.made {
-        run.corners.iter().for_each(|corner| diamond(&mut strokes, Style::new(Ink::Unmade, 1.5).on_top(), corner));
+        run.corners
+            .iter()
+            .for_each(|corner| diamond(&mut strokes, Style::new(Ink::Unmade, 1.5).on_top(), corner, HANDLE));
     }
     strokes
 }
@@ -110,15 +116,26 @@ pub fn marks(run: &Run, guide: &Guide, mouths: &[(Vec3, Vec3)]) -> Strokes {
         let corners = run.corners.iter().copied();
         let route: Vec<Vec3> = std::iter::once(*first).chain(corners).chain([*last]).map(Vec3::from).collect();
         strokes.path(Style::new(Ink::Mark, 1.0).dashed().on_top(), &route);
-        run.corners.iter().for_each(|corner| diamond(&mut strokes, Style::new(Ink::Mark, 1.5).on_top(), corner));
+        let style = Style::new(Ink::Mark, 1.5).on_top();
+        run.corners.iter().for_each(|corner| diamond(&mut strokes, style, corner, HANDLE));
+        middles(run).for_each(|middle| diamond(&mut strokes, style, &middle, 0.6 * HANDLE));
     }
     strokes
 }
 
-/// A mark of constant size on the screen at a corner of the route.
-fn diamond(strokes: &mut Strokes, style: Style, corner: &[f64; 3]) {
-    const TIPS: [[f32; 2]; 4] = [[5.0, 0.0], [0.0, 5.0], [-5.0, 0.0], [0.0, -5.0]];
-    let end = |tip: usize| End::at(&Vec3::from(*corner)).shifted(TIPS[tip % 4][0], TIPS[tip % 4][1]);
+/// Marks the handle that is held: a diamond in a diamond, where it is going.
+pub fn held(at: &[f64; 3]) -> Strokes {
+    let mut strokes = Strokes::default();
+    for (width, size) in [(2.5, 1.2), (1.5, 2.0)] {
+        diamond(&mut strokes, Style::new(Ink::Mark, width).on_top(), at, size * HANDLE);
+    }
+    strokes
+}
+
+/// A mark of constant size on the screen, from its middle to a tip in CSS pixels.
+fn diamond(strokes: &mut Strokes, style: Style, at: &[f64; 3], size: f32) {
+    const TIPS: [[f32; 2]; 4] = [[1.0, 0.0], [0.0, 1.0], [-1.0, 0.0], [0.0, -1.0]];
+    let end = |tip: usize| End::at(&Vec3::from(*at)).shifted(size * TIPS[tip % 4][0], size * TIPS[tip % 4][1]);
     (0..4).for_each(|tip| strokes.line(style, end(tip), end(tip + 1)));
 }
 

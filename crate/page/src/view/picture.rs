@@ -13,7 +13,7 @@ use super::grid::{Grid, Paper};
 use super::guide::Guide;
 use super::lathe::Body;
 use super::model::{Model, Tube};
-use super::outline::{end_on, marks, outline, shadow, trace};
+use super::outline::{end_on, held, marks, outline, shadow, trace};
 use super::pen::{Lines, Stroke};
 use super::skin::skin;
 use super::solid::{Faces, Finish};
@@ -213,6 +213,9 @@ fn marks_of(model: &Model) -> Strokes {
         let mouths: Vec<(Vec3, Vec3)> =
             model.scene.ports.iter().map(|port| (Vec3::from(port.mouth), Vec3::from(port.out))).collect();
         strokes.append(marks(run, &guide, &mouths));
+    }
+    if let Some(at) = &model.held {
+        strokes.append(held(at));
     }
     strokes
 }

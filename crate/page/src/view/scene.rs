@@ -102,6 +102,37 @@ pub struct Run {
     /// Apexes of the route.
     #[serde(default)]
     pub corners: Vec<[f64; 3]>,
+    /// Which station of the route each of those is.
+    #[serde(default)]
+    pub stations: Vec<usize>,
+    /// What of it is no straight, in order.
+    #[serde(default)]
+    pub turns: Vec<Turn>,
+}
+
+/// A stretch of a centreline that is no straight.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+pub struct Turn {
+    /// The first and the last station that it belongs to; none for a bend that joins what others ask for.
+    pub stations: Option<[usize; 2]>,
+    /// Points of the centreline, counted from zero, between which it is.
+    pub points: [usize; 2],
+    /// How it lies; none for a coil or a smooth curve.
+    #[serde(default)]
+    pub bend: Option<Bend>,
+}
+
+/// A circular bend: how it lies about the apex of its corner.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+pub struct Bend {
+    /// Radius of its centreline, mm.
+    pub radius: f64,
+    /// Angle turned through, degrees.
+    pub angle_deg: f64,
+    /// The middle of its arc.
+    pub middle: [f64; 3],
+    /// Unit direction from there to its centre.
+    pub inward: [f64; 3],
 }
 
 impl Scene {
@@ -156,7 +187,9 @@ impl Scene {
         let drums = drums.flat_map(|it| [it.from, it.to, [it.radius; 3]]);
         let runs = self.runs.iter().flat_map(|run| {
             let sizes = std::iter::once([run.outer_diameter, run.bore, 0.0]);
-            run.centreline.iter().chain(&run.corners).copied().chain(sizes)
+            let bends = run.turns.iter().filter_map(|turn| turn.bend.as_ref());
+            let bends = bends.flat_map(|it| [it.middle, it.inward, [it.radius, it.angle_deg, 0.0]]);
+            run.centreline.iter().chain(&run.corners).copied().chain(sizes).chain(bends)
         });
         ports.chain(collars).chain(boxes).chain(drums).chain(runs).flatten()
     }

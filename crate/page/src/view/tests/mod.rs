@@ -2,7 +2,9 @@
 
 mod camera;
 mod grid;
+mod grip;
 mod guide;
 mod model;
 mod real;
+mod sight;
 mod skin;
