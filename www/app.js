@@ -163,6 +163,7 @@ export class App {
     if (answer.kind === "done" || answer.kind === "problems") {
       this.#settled = answer.edition;
       this.root.dataset.answered = String(answer.edition);
+      this.preview.handles.answered();
     }
     this.redraw();
   }
@@ -217,7 +218,7 @@ export class App {
     const hint = document.getElementById(`${element.id}-hint`)?.textContent ?? "";
     const card = element.closest("[data-list=runs]");
     const run = card ? this.store.design.runs[Number(card.id.split("-").at(-1))]?.name : undefined;
-    if (run !== undefined) this.#select(run);
+    if (run !== undefined) this.select(run);
     if (hint === this.hint) return;
     this.hint = hint;
     this.redraw();
@@ -280,7 +281,7 @@ export class App {
         edit: (request, goTo) => void this.edits.edit(request, goTo),
         save: (request) => void this.saving.save(request),
         goTo: (pointer) => this.show(pointer),
-        select: (run) => this.#select(run),
+        select: (run) => this.select(run),
         redraw: this.redraw,
       },
     };
@@ -328,10 +329,11 @@ export class App {
   }
 
   /** @param {string | null} run */
-  #select(run) {
+  select(run) {
     if (this.selected === run) return;
     this.selected = run;
     this.preview.solid.setSelected(run);
+    this.preview.handles.refresh();
     this.redraw();
   }
 }

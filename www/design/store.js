@@ -29,6 +29,8 @@ export class Store {
   #future = [];
   /** @type {{ place: string, time: number } | undefined} */
   #last;
+  /** Where a drag is under way, however long it rests. @type {string | undefined} */
+  #held;
   /** @type {Set<() => void>} */
   #listeners = new Set();
 
@@ -90,10 +92,29 @@ export class Store {
   change(next, place, name) {
     if (next === this.design) return;
     const now = performance.now();
-    const follows = place !== undefined && this.#last?.place === place && now - this.#last.time < ONE_STEP;
+    const soon = this.#last !== undefined && (place === this.#held || now - this.#last.time < ONE_STEP);
+    const follows = place !== undefined && this.#last?.place === place && soon;
     const before = follows ? this.#past.pop()?.before ?? this.#state : this.#state;
     this.#last = place === undefined ? undefined : { place, time: now };
     this.#step({ before, after: { id: this.#state.id, design: next, untouched: false }, name });
+  }
+
+  /**
+   * Begins a drag: its changes at `place` are one step, however long it takes.
+   * @param {string} place one that no other drag has
+   * @returns {{ end: () => void, cancel: () => void }} `cancel` puts back design and steps as they were
+   */
+  drag(place) {
+    const [state, past, future] = [this.#state, [...this.#past], [...this.#future]];
+    this.#held = place;
+    const end = () => {
+      this.#held = undefined;
+    };
+    const cancel = () => {
+      end();
+      if (this.#state !== state) this.resume(state, { past, future });
+    };
+    return { end, cancel };
   }
 
   /**

@@ -26,7 +26,8 @@ export function cards(sheet, list, how) {
   const body = (/** @type {Item} */ item, /** @type {number} */ index) => {
     const pointer = `/${list}/${index}`;
     const open = sheet.cards.isOpen(item, how.open);
-    return html`<section class="card" id=${idOf(pointer)} aria-labelledby="${idOf(pointer)}-title" data-list=${list}>
+    return html`<section class="card" id=${idOf(pointer)} aria-labelledby="${idOf(pointer)}-title" data-list=${list}
+      data-selected=${list === "runs" && item.name === sheet.selected}>
       <header>
         <button type="button" class="quiet fold" aria-expanded=${open} aria-controls="${idOf(pointer)}-body"
           @click=${() => { sheet.cards.set(item, !open); sheet.act.redraw(); }}>

@@ -1,6 +1,7 @@
 // What the page holds of the preview: the solid view, the drawing that can stand in for it, and the scene of both.
 
 import { standing } from "../result/findings.js";
+import { Handles } from "./handles.js";
 import { Preview } from "./host.js";
 
 /** @import { App } from "../app.js" */
@@ -26,6 +27,7 @@ export class PreviewDesk {
       this.#trouble = trouble;
       app.redraw();
     }, app.redraw);
+    this.handles = new Handles(app, this.solid);
   }
 
   /**
@@ -37,6 +39,7 @@ export class PreviewDesk {
     if (this.#text !== scene) this.solid.setScene(scene);
     this.#text = scene;
     this.solid.keepOnly(made);
+    this.handles.refresh();
   }
 
   /** @returns {PreviewState} */
@@ -45,6 +48,7 @@ export class PreviewDesk {
     const drawn = this.#drawn || this.#trouble !== undefined;
     return {
       preview: this.solid,
+      handles: this.handles,
       scene: drawn ? this.#scene() : undefined,
       drawn,
       trouble: this.#trouble,

@@ -178,6 +178,16 @@ export class Preview {
     this.#change(change);
   }
 
+  /**
+   * Asks the view something.
+   * @template T
+   * @param {(view: View) => T} question
+   * @returns {T | undefined} nothing where there is no view
+   */
+  ask(question) {
+    return this.#try(question);
+  }
+
   /** Draws in the next frame. */
   redraw() {
     if (this.#frame === 0 && this.#view) this.#frame = requestAnimationFrame(() => this.#draw());

@@ -7,12 +7,14 @@ import { sign } from "../words/marks.js";
 import { short } from "../words/numbers.js";
 import { drawing } from "./drawing.js";
 import { listen } from "./gestures.js";
+import { handlesPart } from "./handles-part.js";
 
 /** @import { Scene } from "../engine/messages.js" */
+/** @import { Handles } from "./handles.js" */
 /** @import { Preview } from "./host.js" */
 
 /**
- * @typedef {{ preview: Preview, scene: Scene | undefined, drawn: boolean, trouble: string | undefined, words: string,
+ * @typedef {{ preview: Preview, handles: Handles, scene: Scene | undefined, drawn: boolean, trouble: string | undefined, words: string,
  *   stale: boolean, selected: string | null, setDrawn: (drawn: boolean) => void, redraw: () => void }} PreviewState
  *   `drawn`: the flat drawing is shown instead of the solid view. `words`: what is to be seen, for who cannot see it.
  */
@@ -21,14 +23,16 @@ const SIDES = ["Corner", "Front", "Back", "Left", "Right", "Top", "Bottom"];
 
 /** @param {PreviewState} state */
 export function previewPanel(state) {
-  const { preview, drawn, trouble, words, stale } = state;
+  const { preview, handles, drawn, trouble, words, stale } = state;
+  const held = drawn ? "" : handles.words;
   return html`<section class="preview" id="preview" aria-labelledby="preview-title">
     <h2 class="unseen" id="preview-title">Preview</h2>
     <div class="stage" data-stale=${stale}>
-      <canvas ${ref((canvas) => attach(canvas, preview))} ?hidden=${drawn} tabindex="0" role="img"
+      <canvas ${ref((canvas) => attach(canvas, preview, handles))} ?hidden=${drawn} tabindex="0" role="img"
         aria-label=${words} aria-describedby="preview-keys"></canvas>
       ${drawn ? guard([state.scene, words, state.selected], () => drawing(state.scene, words, state.selected)) : nothing}
       ${!drawn && preview.squares > 0 ? html`<p class="paper">Squares of ${short(preview.squares)} mm</p>` : nothing}
+      ${held ? html`<p class="held-words" aria-hidden="true">${held}</p>` : nothing}
       ${stale ? html`<p class="stale-words">The last complete design. Fill in or mend what is marked.</p>` : nothing}
     </div>
     ${trouble ? html`<p class="trouble">${trouble}</p>` : nothing}
@@ -39,12 +43,14 @@ export function previewPanel(state) {
       </div>
       ${drawn ? nothing : solidMoves(state)}
     </div>
-    <p class="unseen" id="preview-keys">Arrow keys turn, with shift they move; plus and minus zoom; 0 fits.</p>
+    <p class="unseen" id="preview-keys">Arrow keys turn, with shift they move; plus and minus zoom; 0 fits.
+      Enter goes to the next handle of the selected run, with shift to the one before; arrow keys with alt move it by 1 mm, with
+      shift too by 10; x, y or z held keeps it to that axis; escape lets go.</p>
   </section>`;
 }
 
 /** @param {PreviewState} state */
-function solidMoves({ preview, redraw }) {
+function solidMoves({ preview, handles, redraw }) {
   /** @type {(dx: number, dy: number) => () => void} */
   const turn = (dx, dy) => () => preview.act((view) => view.orbit(dx, dy));
   /** @type {(dx: number, dy: number) => () => void} */
@@ -67,7 +73,8 @@ function solidMoves({ preview, redraw }) {
       <button type="button" @click=${zoom(1 / 1.25)}>${sign("less")}<span class="unseen">Zoom out</span></button>
       <button type="button" @click=${zoom(1.25)}>${sign("add")}<span class="unseen">Zoom in</span></button>
     </div>
-    ${cluster("Turn", turn, 30)} ${cluster("Move", move, 40)}`;
+    ${cluster("Turn", turn, 30)} ${cluster("Move", move, 40)}
+    ${handlesPart(handles, redraw)}`;
 }
 
 /**
@@ -90,10 +97,11 @@ const listened = new WeakSet();
 /**
  * @param {Element | undefined} element
  * @param {Preview} preview
+ * @param {Handles} handles
  */
-function attach(element, preview) {
+function attach(element, preview, handles) {
   if (!(element instanceof HTMLCanvasElement) || listened.has(element)) return;
   listened.add(element);
   preview.attach(element);
-  listen(element, preview);
+  listen(element, preview, handles);
 }

@@ -44,5 +44,14 @@ export class View {
   renderer(): string;
   gridStep(): number;
   scale(): number;
+  locate(x: number, y: number, z: number): Float64Array;
+  handles(): string;
+  hold(x: number, y: number, z: number): void;
+  letGo(): void;
+  pick(x: number, y: number): string;
+  straightAfter(station: number | undefined): string;
+  onPlane(x: number, y: number, origin: Float64Array, normal: Float64Array): Float64Array;
+  onLine(x: number, y: number, origin: Float64Array, direction: Float64Array): Float64Array;
+  axes(): Float64Array;
   free(): void;
 }

@@ -1,0 +1,36 @@
+// The handles as buttons: whatever can be dragged can be chosen, moved and added by pressing.
+
+import { html } from "../vendor/lit-html.js";
+import { sign } from "../words/marks.js";
+import { WAYS } from "./ways.js";
+
+/** @import { Handles } from "./handles.js" */
+
+const ARROWS = /** @type {const} */ ([["left", -1, 0], ["up", 0, 1], ["down", 0, -1], ["right", 1, 0]]);
+
+/**
+ * @param {Handles} handles
+ * @param {() => void} redraw
+ */
+export function handlesPart(handles, redraw) {
+  return html`<div class="group" role="group" aria-label="Handles">
+      <span class="group-name" aria-hidden="true">Handle</span>
+      <button type="button" @click=${() => handles.next(-1)}>${sign("left")}<span class="unseen">Handle before</span></button>
+      <button type="button" @click=${() => handles.next(1)}>${sign("right")}<span class="unseen">Next handle</span></button>
+    </div>
+    <div class="group" role="group" aria-label="Move handle along">
+      <span class="group-name" aria-hidden="true">along</span>
+      ${WAYS.map((way) => html`<button type="button" aria-pressed=${handles.way === way} @click=${() => {
+        handles.way = way;
+        redraw();
+      }}><span class="unseen">Along </span>${way}</button>`)}
+    </div>
+    <div class="group" role="group" aria-label="Move handle by 1 mm">
+      <span class="group-name" aria-hidden="true">by 1 mm</span>
+      ${ARROWS.map(([way, across, up]) => html`<button type="button" @click=${() => handles.nudge([across, up], 1)}>
+        ${sign(way)}<span class="unseen">Move handle ${way}</span></button>`)}
+    </div>
+    <div class="group" role="group" aria-label="Corners">
+      <button type="button" @click=${() => handles.addCorner()}>Add a corner here</button>
+    </div>`;
+}
