@@ -48,7 +48,7 @@ async function seen(page, [x, y, z]) {
     });
     // Any change makes it draw: it is turned there and back.
     const canvas = document.querySelector(".stage canvas");
-    for (const key of ["+", "-"]) canvas.dispatchEvent(new KeyboardEvent("keydown", { key }));
+    for (const key of ["ArrowLeft", "ArrowRight"]) canvas.dispatchEvent(new KeyboardEvent("keydown", { key }));
     const view = await found;
     const box = canvas.getBoundingClientRect();
     const [left, top] = view.locate(...point);
@@ -96,6 +96,8 @@ test("a click on a tube selects its run, marks its card and scrolls nothing", as
     const on = await seen(page, [50, 0, 100]);
     await page.mouse.move(on.x, on.y);
     assert.equal(await page.locator(".stage canvas").getAttribute("data-over"), "tube");
+    await drawn(page);
+    assert.equal(await told(page), "arch: click to select it, double-click to add a corner.");
     await select(page);
     assert.equal(await page.locator("#at-runs-0").getAttribute("data-selected"), "true");
     assert.match(await page.locator(".stage canvas").getAttribute("aria-label"), /Selected: arch/);
@@ -103,6 +105,8 @@ test("a click on a tube selects its run, marks its card and scrolls nothing", as
     const apex = await seen(page, [0, 0, 100]);
     await page.mouse.move(apex.x, apex.y);
     assert.equal(await page.locator(".stage canvas").getAttribute("data-over"), "handle");
+    await drawn(page);
+    assert.equal(await told(page), "Corner 1 of arch: drag to move it.");
     const off = await seen(page, [60, 0, 50]);
     await page.mouse.move(off.x, off.y);
     assert.equal(await page.locator(".stage canvas").getAttribute("data-over"), "");
@@ -140,6 +144,20 @@ test("a corner snaps to the level of the other one and of a port, and says so", 
       assert.match(await told(page), /X level with high, z level with corner 1/);
     });
     assert.deepEqual((await route(page))[1].corner, [120, 0, { of: "high", plus: 80 }]);
+  });
+});
+
+test("a drag that leads out of the picture does not move the picture under the pointer", async () => {
+  await withDesign(async (page) => {
+    await page.getByRole("button", { name: "Fit", exact: true }).click();
+    await select(page);
+    const end = await seen(page, [0, 0, 0]);
+    await drag(page, [0, 0, 100], [-60, 0, 110], async () => {
+      await settled(page);
+      const now = await seen(page, [0, 0, 0]);
+      assert.ok(Math.hypot(now.x - end.x, now.y - end.y) < 0.1, `the picture went from ${end.x}, ${end.y} to ${now.x}, ${now.y}`);
+    });
+    assert.deepEqual((await route(page))[0].corner, [{ of: "low", plus: -60 }, 0, 110]);
   });
 });
 

@@ -9,7 +9,7 @@ import { movingAxes, seenLength, taken } from "./ways.js";
 /** @import { App } from "../app.js" */
 /** @import { View } from "../engine.js" */
 /** @import { Xyz } from "../engine/messages.js" */
-/** @import { Grip } from "./handles.js" */
+/** @import { Grip } from "./grips.js" */
 /** @import { Preview } from "./host.js" */
 /** @import { Way } from "./ways.js" */
 
@@ -71,7 +71,7 @@ export class Dragging {
     const target = this.#solid.ask((view) => this.#target(view, drag, way, [x - drag.off[0], y - drag.off[1]]));
     if (!target) return;
     drag.wanted = target;
-    this.#solid.act((view) => view.hold(...target.at));
+    this.#solid.act((view) => view.hold(...target.at, true));
     // One answer at a time, so that each is seen: a design that overtook the last one would leave the picture standing.
     if (this.#app.settled || performance.now() - this.#written > LATEST) this.write();
     this.#app.redraw();
@@ -99,6 +99,8 @@ export class Dragging {
     this.write();
     this.#drag = undefined;
     drag?.step.end();
+    const at = drag?.wanted?.at;
+    if (at) this.#solid.act((view) => view.hold(...at, false));
     return drag !== undefined;
   }
 
@@ -135,7 +137,7 @@ export class Dragging {
 /**
  * The bend whose middle is where the pointer takes it: on the line from the apex to the centre.
  * @param {View} view
- * @param {import("./handles.js").Slide} slide
+ * @param {import("./grips.js").Slide} slide
  * @param {readonly [number, number]} seen
  * @returns {Target | undefined}
  */

@@ -1,8 +1,6 @@
 // Mouse, touch, wheel and keys on the preview's canvas. The page's own scrolling always comes first: the wheel zooms
 // only with the control key or once the canvas has the focus, and a finger going up or down scrolls the page.
 
-import { REACH } from "./handles.js";
-
 /** @import { Handles } from "./handles.js" */
 /** @import { Preview } from "./host.js" */
 
@@ -63,6 +61,7 @@ export function listen(canvas, preview, handles) {
     } else if (pressed) handles.click(...placeIn(canvas, event));
     pressed = undefined;
   });
+  canvas.addEventListener("pointerleave", () => handles.left());
   canvas.addEventListener("pointercancel", (event) => {
     fingers.delete(event.pointerId);
     pressed = undefined;
@@ -73,7 +72,7 @@ export function listen(canvas, preview, handles) {
   // A finger on a handle drags it; anywhere else one that goes up or down scrolls the page.
   canvas.addEventListener("touchstart", (event) => {
     const [touch] = event.touches;
-    if (event.touches.length === 1 && handles.gripAt(...placeIn(canvas, touch), REACH.touch)) event.preventDefault();
+    if (event.touches.length === 1 && handles.gripAt(...placeIn(canvas, touch), "touch")) event.preventDefault();
   }, { passive: false });
   canvas.addEventListener("dblclick", (event) => handles.doubleClick(...placeIn(canvas, event)));
   canvas.addEventListener("contextmenu", (event) => event.preventDefault());

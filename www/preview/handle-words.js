@@ -9,7 +9,7 @@ import { AXES } from "./ways.js";
 
 /** @import { App } from "../app.js" */
 /** @import { Design } from "../design/types.js" */
-/** @import { Grip } from "./handles.js" */
+/** @import { Grip } from "./grips.js" */
 /** @import { Target } from "./drag.js" */
 
 /**
@@ -86,6 +86,25 @@ function nameOf(design, run, { kind, station }) {
 export function stepWords(design, run, grip) {
   const name = nameOf(design, run, grip);
   return `${grip.kind === "point" ? "move " : ""}${name.charAt(0).toLowerCase()}${name.slice(1)}`;
+}
+
+/**
+ * What a pointer on a handle is told.
+ * @param {Design} design
+ * @param {number} run
+ * @param {Grip} grip
+ */
+export function handleHint(design, run, grip) {
+  return `${nameOf(design, run, grip)}: drag to ${grip.kind === "point" ? "move" : "change"} it.`;
+}
+
+/**
+ * What a pointer on a tube is told.
+ * @param {string} run
+ * @param {string | null} selected
+ */
+export function tubeHint(run, selected) {
+  return `${run}: ${run === selected ? "" : "click to select it, "}double-click to add a corner.`;
 }
 
 export function cornerRefused() {

@@ -3,19 +3,14 @@
 
 import { cornerAdded, cornerBent, stationMoved } from "../design/route-edits.js";
 import { Dragging } from "./drag.js";
-import { cornerRefused, noHandles, numbersOf, stepWords, told } from "./handle-words.js";
+import { cornerRefused, handleHint, noHandles, numbersOf, stepWords, told, tubeHint } from "./handle-words.js";
+import { gripsOf, nearest, spotAt, straightAfter } from "./grips.js";
 import { AXES, stepOf } from "./ways.js";
 
 /** @import { App } from "../app.js" */
-/** @import { Xyz } from "../engine/messages.js" */
+/** @import { Grip, Spot } from "./grips.js" */
 /** @import { Preview } from "./host.js" */
 /** @import { Way } from "./ways.js" */
-
-/** @typedef {{ apex: Xyz, inward: Xyz, factor: number, radius: number }} Slide */
-/** @typedef {{ kind: "point" | "radius", station: number, at: Xyz, seen: [number, number], slide?: Slide }} Grip */
-/** @typedef {{ run: string, at: Xyz, corner: { at: Xyz, direction: Xyz, before: number } | null }} Spot */
-// How near to a handle a press takes hold of it, CSS pixels: a finger hides what it points at.
-export const REACH = { mouse: 10, pen: 14, touch: 24 };
 
 export class Handles {
   /** @type {App} */
@@ -28,6 +23,8 @@ export class Handles {
   #key;
   /** @type {{ run: string, kind: Grip["kind"], station: number } | undefined} */
   #chosen;
+  /** What is under the pointer, in words. */
+  #pointed = "";
   #drag;
 
   /**
@@ -45,16 +42,16 @@ export class Handles {
     return this.#key ?? this.way;
   }
 
-  /** @returns {Grip[]} */
-  #grips() {
-    return JSON.parse(this.#solid.ask((view) => view.handles()) ?? "[]");
-  }
-
   /** The chosen handle as the picture has it. */
   #grip() {
     const chosen = this.#chosen;
     if (!chosen || chosen.run !== this.#app.selected) return undefined;
-    return this.#grips().find((grip) => grip.kind === chosen.kind && grip.station === chosen.station);
+    return gripsOf(this.#solid).find((grip) => grip.kind === chosen.kind && grip.station === chosen.station);
+  }
+
+  /** What the picture says: of the chosen handle, else of what is pointed at. */
+  get shown() {
+    return this.words || this.#pointed;
   }
 
   /** What the chosen handle is, where it is and what it comes to; nothing where none is chosen. */
@@ -69,21 +66,10 @@ export class Handles {
    * What a pointer at a place of the canvas would take hold of.
    * @param {number} x
    * @param {number} y
-   * @param {number} [reach]
-   * @returns {Grip | undefined}
+   * @param {string} [pointer] its type
    */
-  gripAt(x, y, reach = REACH.mouse) {
-    const off = (/** @type {Grip} */ { seen }) => Math.hypot(seen[0] - x, seen[1] - y);
-    return this.#grips().filter((grip) => off(grip) <= reach).sort((one, other) => off(one) - off(other))[0];
-  }
-
-  /**
-   * @param {number} x
-   * @param {number} y
-   * @returns {Spot | null}
-   */
-  #spotAt(x, y) {
-    return JSON.parse(this.#solid.ask((view) => view.pick(x, y)) ?? "null");
+  gripAt(x, y, pointer = "mouse") {
+    return nearest(gripsOf(this.#solid), x, y, pointer);
   }
 
   /**
@@ -93,8 +79,23 @@ export class Handles {
    * @returns {"handle" | "tube" | ""}
    */
   under(x, y) {
-    if (this.gripAt(x, y)) return "handle";
-    return this.#spotAt(x, y) ? "tube" : "";
+    const grip = this.gripAt(x, y);
+    const spot = grip ? null : spotAt(this.#solid, x, y);
+    const run = this.#runIndex(this.#app.selected);
+    this.#point(grip && run >= 0 ? handleHint(this.#app.store.design, run, grip) : spot ? tubeHint(spot.run, this.#app.selected) : "");
+    return grip ? "handle" : spot ? "tube" : "";
+  }
+
+  /** The pointer is nowhere. */
+  left() {
+    this.#point("");
+  }
+
+  /** @param {string} words */
+  #point(words) {
+    if (this.#pointed === words) return;
+    this.#pointed = words;
+    this.#app.redraw();
   }
 
   /**
@@ -105,7 +106,7 @@ export class Handles {
    * @returns {boolean} whether one was taken
    */
   press(x, y, pointer) {
-    const grip = this.gripAt(x, y, pointer === "touch" ? REACH.touch : pointer === "pen" ? REACH.pen : REACH.mouse);
+    const grip = this.gripAt(x, y, pointer);
     const run = this.#runIndex(this.#app.selected);
     if (!grip || run < 0) return false;
     this.#choose(grip);
@@ -143,7 +144,7 @@ export class Handles {
     if (this.#drag.wanted) return;
     const grip = this.#grip();
     if (!grip) this.#solid.act((view) => view.letGo());
-    else this.#solid.act((view) => view.hold(...grip.at));
+    else this.#solid.act((view) => view.hold(...grip.at, false));
   }
 
   /** The engine is ready for the next place. */
@@ -157,7 +158,7 @@ export class Handles {
    * @param {number} y
    */
   click(x, y) {
-    const spot = this.#spotAt(x, y);
+    const spot = spotAt(this.#solid, x, y);
     if (!spot) return;
     this.#app.select(spot.run);
     this.refresh();
@@ -169,7 +170,7 @@ export class Handles {
    * @param {number} y
    */
   doubleClick(x, y) {
-    const spot = this.gripAt(x, y) ? null : this.#spotAt(x, y);
+    const spot = this.gripAt(x, y) ? null : spotAt(this.#solid, x, y);
     if (spot) this.#add(spot);
   }
 
@@ -177,8 +178,7 @@ export class Handles {
   addCorner() {
     if (!this.#selectAny()) return;
     const station = this.#grip()?.station;
-    /** @type {Spot | null} */
-    const spot = JSON.parse(this.#solid.ask((view) => view.straightAfter(station)) ?? "null");
+    const spot = straightAfter(this.#solid, station);
     if (spot) this.#add(spot);
     else this.#say(cornerRefused());
   }
@@ -201,7 +201,7 @@ export class Handles {
    */
   next(by) {
     if (!this.#selectAny()) return;
-    const grips = this.#grips();
+    const grips = gripsOf(this.#solid);
     if (grips.length === 0) return this.#say(noHandles(this.#app.selected));
     const now = grips.findIndex(({ kind, station }) => kind === this.#chosen?.kind && station === this.#chosen.station);
     const first = by > 0 ? 0 : grips.length - 1;
@@ -266,7 +266,7 @@ export class Handles {
     const run = this.#app.selected;
     if (run === null) return;
     this.#chosen = { run, kind, station };
-    this.#solid.act((view) => view.hold(...at));
+    this.#solid.act((view) => view.hold(...at, false));
     this.#app.redraw();
   }
 

@@ -24,7 +24,7 @@ const SIDES = ["Corner", "Front", "Back", "Left", "Right", "Top", "Bottom"];
 /** @param {PreviewState} state */
 export function previewPanel(state) {
   const { preview, handles, drawn, trouble, words, stale } = state;
-  const held = drawn ? "" : handles.words;
+  const held = drawn ? "" : handles.shown;
   return html`<section class="preview" id="preview" aria-labelledby="preview-title">
     <h2 class="unseen" id="preview-title">Preview</h2>
     <div class="stage" data-stale=${stale}>

@@ -46,7 +46,7 @@ export class View {
   scale(): number;
   locate(x: number, y: number, z: number): Float64Array;
   handles(): string;
-  hold(x: number, y: number, z: number): void;
+  hold(x: number, y: number, z: number, dragged: boolean): void;
   letGo(): void;
   pick(x: number, y: number): string;
   straightAfter(station: number | undefined): string;

@@ -199,15 +199,15 @@ impl View {
         serde_json::to_string(&grips).unwrap_or_default()
     }
 
-    /// Marks a place of the scene as that of the handle that is held.
-    pub fn hold(&mut self, x: f64, y: f64, z: f64) {
-        self.model.hold(Some([x, y, z]).filter(|at| at.iter().all(|part| part.is_finite())));
+    /// Marks a place of the scene as that of the handle that is held. While it is dragged no new scene moves the picture.
+    pub fn hold(&mut self, x: f64, y: f64, z: f64, dragged: bool) {
+        self.model.hold(Some([x, y, z]).filter(|at| at.iter().all(|part| part.is_finite())), dragged);
     }
 
     /// No handle is held any more.
     #[wasm_bindgen(js_name = letGo)]
     pub fn let_go(&mut self) {
-        self.model.hold(None);
+        self.model.hold(None, false);
     }
 
     /// The tube at a place of the canvas, CSS pixels from its top left, as JSON: `{ run, at, corner }`, `corner` being

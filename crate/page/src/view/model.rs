@@ -43,6 +43,8 @@ pub struct Model {
     pub selected: Option<String>,
     /// Where the handle is that is held, mm.
     pub held: Option<[f64; 3]>,
+    /// True while it is dragged: the picture then stays where it is, for the pointer would lose the handle.
+    pub dragged: bool,
     /// Device pixels a CSS pixel.
     pub fine: f64,
     /// Changes with the scene.
@@ -76,6 +78,7 @@ impl Model {
             section: false,
             selected: None,
             held: None,
+            dragged: false,
             fine: 1.0,
             scene_stamp: 0,
             marks_stamp: 0,
@@ -105,7 +108,7 @@ impl Model {
         self.marks_stamp = stamp;
         self.balls = self.scene.balls();
         self.grid = Grid::of(&self.balls);
-        let settled = self.placed_by_hand || (self.fitted_once && self.camera.fits(&self.framed()));
+        let settled = self.dragged || self.placed_by_hand || (self.fitted_once && self.camera.fits(&self.framed()));
         if !settled {
             self.fit();
         }
@@ -199,8 +202,9 @@ impl Model {
         }
     }
 
-    /// Marks a handle as held, or none.
-    pub fn hold(&mut self, at: Option<[f64; 3]>) {
+    /// Marks a handle as held, and as dragged or not; or none.
+    pub fn hold(&mut self, at: Option<[f64; 3]>, dragged: bool) {
+        self.dragged = dragged;
         if at != self.held {
             self.held = at;
             self.marks_stamp = self.next_stamp();

@@ -80,6 +80,23 @@ fn a_small_edit_leaves_the_eye_alone_and_a_large_one_moves_it() {
 }
 
 #[test]
+fn a_handle_that_is_dragged_keeps_the_picture_where_it_is() {
+    let mut model = model();
+    let before = model.camera.clone();
+    model.hold(Some([0.0, 0.0, 90.0]), true);
+    model.set_scene(&scene(400.0)).unwrap();
+    assert_eq!(model.camera, before);
+    model.hold(Some([0.0, 0.0, 400.0]), false);
+    model.set_scene(&scene(410.0)).unwrap();
+    assert_ne!(model.camera, before, "once it is let go the picture follows again");
+    model.dirty = false;
+    model.hold(Some([0.0, 0.0, 400.0]), false);
+    assert!(!model.dirty, "a mark that stays where it is draws nothing");
+    model.hold(None, false);
+    assert!(model.dirty);
+}
+
+#[test]
 fn an_eye_moved_by_hand_stays_until_the_next_fit() {
     let mut model = model();
     model.zoom(2.0, 0.1, 0.9);
