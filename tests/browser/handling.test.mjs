@@ -258,7 +258,7 @@ test("buttons do without a key what a drag does, at 320 px and in the dark too",
     assert.deepEqual((await route(page))[0].corner, [{ of: "low", plus: -1 }, 0, 101]);
     await page.getByRole("button", { name: "Handle before" }).click();
     await page.getByRole("button", { name: "Next handle" }).click();
-    await page.getByRole("button", { name: "Add a corner here" }).click();
+    await page.getByRole("button", { name: "Put a corner here" }).click();
     await settled(page);
     const added = await route(page);
     assert.equal(added.length, 3);

@@ -2,7 +2,7 @@
 // takes it is one step back, and it can be put back whole.
 
 import { cornerBent, stationMoved } from "../design/route-edits.js";
-import { stepWords } from "./handle-words.js";
+import { numbersOf, stepWords } from "./handle-words.js";
 import { levelsOf, NEAR, snapped, snappedRadius } from "./snap.js";
 import { movingAxes, seenLength, taken } from "./ways.js";
 
@@ -82,7 +82,8 @@ export class Dragging {
     const { store } = this.#app;
     if (!this.#drag?.wanted) return;
     const { grip, run, wanted, place } = this.#drag;
-    if (!store.design.runs[run]?.route[grip.station]) return;
+    // The picture may be of an earlier design, that had another station there.
+    if (!numbersOf(store.design, run, grip)) return;
     const next = wanted.radius === undefined ? stationMoved(store.design, run, grip.station, wanted.at)
       : cornerBent(store.design, run, grip.station, wanted.radius);
     if (JSON.stringify(next.runs[run].route) === JSON.stringify(store.design.runs[run].route)) return;

@@ -23,9 +23,9 @@ export function numbersOf(design, run, { kind, station, slide }) {
   const stated = design.runs[run]?.route[station];
   if (!stated) return undefined;
   if (kind === "point") return standsAt(design, pointOf(stated));
+  if (!("corner" in stated)) return undefined;
   // Bends that are made to fit may be less than what is stated.
-  const own = "corner" in stated ? numberIn(stated.bend_radius) : undefined;
-  const radius = own ?? numberIn(design.runs[run].bend_radius) ?? slide?.radius;
+  const radius = numberIn(stated.bend_radius) ?? numberIn(design.runs[run].bend_radius) ?? slide?.radius;
   return radius === undefined ? undefined : [radius];
 }
 
@@ -113,5 +113,5 @@ export function cornerRefused() {
 
 /** @param {string | null} run */
 export function noHandles(run) {
-  return run === null ? "There is no run yet." : `${run} has no corners yet. Add one here.`;
+  return run === null ? "There is no run yet." : `${run} has no corners yet. Put one there.`;
 }

@@ -31,6 +31,6 @@ export function handlesPart(handles, redraw) {
         ${sign(way)}<span class="unseen">Move handle ${way}</span></button>`)}
     </div>
     <div class="group" role="group" aria-label="Corners">
-      <button type="button" @click=${() => handles.addCorner()}>Add a corner here</button>
+      <button type="button" @click=${() => handles.addCorner()}>Put a corner here</button>
     </div>`;
 }
