@@ -46,6 +46,49 @@ fn a_small_case_s_tubes_cost_about_7_at_80_a_litre() {
     assert!(untold["totals"]["cost"].is_null() && untold["runs"][0]["cost"].is_null(), "{}", untold["totals"]);
 }
 
+/// The same tubes ordered: at 0.5 a cubic centimetre and a set-up of 4, about 90 of them cost 45 and 4; a least order of 60 is
+/// more than that, one of 20 is not. What is not known is not guessed, and whoever states no service is asked no price.
+#[test]
+fn a_small_case_s_tubes_cost_about_49_from_a_service_that_asks_a_half_a_cm3() {
+    let mut design = through(&[[0.0, 0.0, 0.0], [0.0, 0.0, 500.0], [0.0, 500.0, 500.0]], 16.0, 12.0, 32.0);
+    let mut asked = |service: Value| {
+        design["process"] = json!({ "service": service });
+        report(&design)
+    };
+    let told = asked(json!({"price_per_cm3": 0.5, "setup": 4, "minimum": 20}));
+    let cm3 = told["totals"]["material_mm3"].as_f64().expect("a number") / 1e3;
+    let price = |of: &Value| of["service_price"].as_f64().expect("a number");
+    for of in [&told["totals"], &told["runs"][0]["pieces"][0]] {
+        assert!((price(of) - (0.5 * cm3 + 4.0)).abs() < 1e-9 && (44.0..54.0).contains(&price(of)), "{of}");
+    }
+    let least = asked(json!({"price_per_cm3": 0.5, "setup": 4, "minimum": 60}));
+    assert!(price(&least["totals"]) == 60.0 && price(&least["runs"][0]["pieces"][0]) < 54.0, "{}", least["totals"]);
+    for service in [json!({"setup": 4, "minimum": 20}), json!({"price_per_cm3": null}), Value::Null] {
+        let told = asked(service);
+        assert!(told["totals"]["service_price"].is_null(), "{}", told["totals"]);
+        assert!(told["runs"][0]["pieces"][0]["service_price"].is_null(), "{}", told["totals"]);
+    }
+}
+
+/// Each piece is set up, and the order is one: three tubes of 20 cm3 or so at 0.5 and 4 each, and nothing is asked for none.
+#[test]
+fn every_piece_is_set_up_and_the_least_order_counts_once() {
+    let mut design = through(&[[0.0, 0.0, 0.0], [0.0, 0.0, 200.0]], 16.0, 12.0, 32.0);
+    let first = design["runs"][0].clone();
+    for name in ["s", "t"] {
+        let mut run = first.clone();
+        run["name"] = json!(name);
+        design["runs"].as_array_mut().expect("a list").push(run);
+    }
+    design["process"] = json!({"service": {"price_per_cm3": 0.5, "setup": 4, "minimum": 10}});
+    let told = report(&design);
+    let cm3 = told["totals"]["material_mm3"].as_f64().expect("a number") / 1e3;
+    let price = told["totals"]["service_price"].as_f64().expect("a number");
+    assert!((price - (0.5 * cm3 + 12.0)).abs() < 1e-9, "{price} for {cm3} cm3");
+    design["runs"] = json!([]);
+    assert!(report(&design)["totals"]["service_price"].is_null());
+}
+
 /// PLA gives way at the temperature of a loop whose pump has stopped: it is a stop, whatever else the tube is.
 #[test]
 fn pla_does_not_stand_sixty_degrees() {

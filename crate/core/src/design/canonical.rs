@@ -1,6 +1,6 @@
 //! The one way a design is written: every key, in the document's order, numbers as short as they read back the same.
 
-use super::making::{Factors, Fit, JointSizes, Material, Printer, Reading};
+use super::making::{Factors, Fit, JointSizes, Material, Printer, Reading, ServicePrices};
 use super::model::{
     Coil, Coordinate, Design, Dress, Elbow, Ends, Fitting, KeepOut, KeepOutShape, Port, Run, Seal, Stance, Station,
 };
@@ -31,6 +31,10 @@ pub fn canonical(design: &Design) -> String {
                 None => w.null("fit"),
             }
             joint(w.key("joint"), &design.process.joint);
+            match &design.process.service {
+                Some(prices) => service(w.key("service"), prices),
+                None => w.null("service"),
+            }
         });
         working(w.key("loop"), &design.working);
     });
@@ -244,6 +248,15 @@ fn joint(w: &mut Writer, joint: &JointSizes) {
         w.number("wall", joint.wall);
         w.number("key_depth", joint.key_depth);
         w.number("bond_mpa", joint.bond_mpa);
+    });
+}
+
+fn service(w: &mut Writer, service: &ServicePrices) {
+    w.object(|w| {
+        w.known("price_per_cm3", service.price_per_cm3);
+        w.number("setup", service.setup);
+        w.number("minimum", service.minimum);
+        w.text("source", &service.source);
     });
 }
 

@@ -13,6 +13,21 @@ pub struct Process {
     pub fit: Option<Fit>,
     /// How pieces of a cut run are joined.
     pub joint: JointSizes,
+    /// What a print service asks for; none where none prints, or where its prices are not known.
+    pub service: Option<ServicePrices>,
+}
+
+/// What a print service asks for, in the builder's own money.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ServicePrices {
+    /// For a cubic centimetre of material; none where it is not known.
+    pub price_per_cm3: Option<f64>,
+    /// For each piece beside its material.
+    pub setup: f64,
+    /// For the whole order at least.
+    pub minimum: f64,
+    /// Where the prices come from.
+    pub source: String,
 }
 
 /// A bonded joint of two pieces: a spigot in a socket. Common practice, no source, but where said.

@@ -196,6 +196,7 @@ impl Made {
                 layers: standing.layers(printer),
                 hours: standing.hours(printer),
                 support: standing.figures.support,
+                supports: standing.supports,
                 bands: standing.bands,
             }),
             material: self.material,

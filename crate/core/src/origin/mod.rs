@@ -2,6 +2,7 @@
 //! and what goes into it. The page asks by the number's place in the report.
 
 mod circuit;
+mod cost;
 mod fit;
 mod leak;
 mod pieces;
@@ -30,7 +31,7 @@ pub struct Origin {
 
 /// Every result.
 pub fn origins() -> impl Iterator<Item = &'static Origin> {
-    [shape::ROWS, pieces::ROWS, service::ROWS, circuit::ROWS, fit::ROWS, leak::ROWS, variant::ROWS]
+    [shape::ROWS, pieces::ROWS, cost::ROWS, service::ROWS, circuit::ROWS, fit::ROWS, leak::ROWS, variant::ROWS]
         .into_iter()
         .flatten()
 }

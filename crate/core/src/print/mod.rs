@@ -31,6 +31,7 @@ mod search;
 mod skin;
 mod spiral;
 mod standing;
+mod supports;
 mod told;
 
 pub use cost::Cost;

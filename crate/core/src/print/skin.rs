@@ -23,3 +23,15 @@ pub(super) fn support(stretch: &Stretch, up: &Vec3, cosine: f64) -> f64 {
     let bent = 2.0 * stretch.radius * uphill * (1.0 - share * share).max(0.0).sqrt();
     stretch.length * stretch.radius * (2.0 * half + bent).max(0.0)
 }
+
+/// How far the skin that needs support lies below the axis of its stretch on the mean, mm: the mean of r c cos a over
+/// |a| < A, which is r c sin A / A. 0 where none needs it.
+pub(super) fn sunk(stretch: &Stretch, up: &Vec3, cosine: f64) -> f64 {
+    let along = stretch.tangent.dot(up);
+    let across = (1.0 - along * along).max(0.0).sqrt();
+    if across <= cosine {
+        return 0.0;
+    }
+    let half = libm::acos(cosine / across);
+    stretch.radius * across * libm::sin(half) / half
+}

@@ -4,6 +4,7 @@ use super::frame::Frame;
 use super::judge::{Figures, Judge, share_within};
 use super::pools::pools;
 use super::room::FITS_WITHIN;
+use super::supports;
 use crate::centreline::{Bounds, Centreline, bounds};
 use crate::design::Printer;
 use crate::layout::Vec3;
@@ -32,6 +33,8 @@ pub struct Standing {
     pub bands: [f64; 2],
     /// Which ends' faces lie flat and lowest.
     pub footing: [bool; 2],
+    /// Volume of its supports at least and at most, mm3; none where the printer does not say what needs support.
+    pub supports: Option<[f64; 2]>,
 }
 
 /// A part of the bore that holds liquid.
@@ -95,6 +98,7 @@ impl Standing {
             flats: flats(judge, &up),
             bands: bands(judge, &up),
             footing,
+            supports: supports::volume(judge, &up, |point| frame.seen(point).z + moved.z),
         }
     }
 

@@ -8,11 +8,12 @@ use super::cuts::quick_fix;
 use super::{FlatSpan, Found, Frame, Judge, Pocket, Standing, search};
 use crate::centreline::Centreline;
 use crate::check::{self, StoodPiece, of_stance};
-use crate::design::{Printer, Refusal};
+use crate::design::{Process, Refusal};
 use crate::engine::{Piece, Stages};
 use crate::layout::Vec3;
 use crate::report::fix::{Source, on_text};
 use crate::report::{BoundsMm, FindingReport, degrees, point};
+use crate::service::{piece_price, print_cost};
 use crate::tube::{BEYOND_SOCKET, Profile};
 
 /// Points that a stance's path is drawn with at most.
@@ -100,7 +101,7 @@ pub fn stances(stages: &Stages<'_>, run: usize, piece: usize) -> Result<String, 
     let subject = Subject::of_piece(stages, &piece)?;
     let process = &stages.design.process;
     let printer = &process.printer;
-    let told = |standing: &Standing| subject.told(standing, printer);
+    let told = |standing: &Standing| subject.told(standing, process);
     let best = subject.best();
     let own = subject.own.map(|own| subject.standing(own));
     let answer = Answer {
@@ -116,6 +117,10 @@ pub fn stances(stages: &Stages<'_>, run: usize, piece: usize) -> Result<String, 
         room_mm: subject.judge.room.size,
         overhang_deg: subject.judge.rules.overhang.and(printer.overhang_deg),
         bore_deg: subject.judge.rules.bore.and(printer.bore_deg),
+        service_price: process
+            .service
+            .as_ref()
+            .and_then(|prices| piece_price(prices, subject.profile.material_volume())),
         stances: best.iter().map(told).collect(),
         own: own.as_ref().map(told),
         findings: found(stages, &piece, &subject, own.as_ref().or(best.first()), best.first()),
@@ -137,6 +142,8 @@ struct Answer<'a> {
     room_mm: [f64; 3],
     overhang_deg: Option<f64>,
     bore_deg: Option<f64>,
+    /// What the print service asks for the piece, before its least order.
+    service_price: Option<f64>,
     stances: Vec<Told>,
     own: Option<Told>,
     findings: Vec<FindingReport>,
@@ -186,6 +193,10 @@ struct Told {
     flat_mm: f64,
     flats: Vec<FlatMm>,
     support_mm2: f64,
+    /// Volume of its supports, at least and at most.
+    support_mm3: Option<[f64; 2]>,
+    /// From the tube alone to supports and waste on top.
+    material_cost: Option<[f64; 2]>,
     bands_mm: [f64; 2],
     foot: [bool; 2],
     cost: CostParts,
@@ -236,7 +247,8 @@ impl Subject<'_> {
         core::f64::consts::FRAC_PI_4 * self.judge.body.bore * self.judge.body.bore
     }
 
-    fn told(&self, standing: &Standing, printer: &Printer) -> Told {
+    fn told(&self, standing: &Standing, process: &Process) -> Told {
+        let printer = &process.printer;
         let figures = &standing.figures;
         let cost = &figures.cost;
         let area = self.area();
@@ -266,6 +278,10 @@ impl Subject<'_> {
             flat_mm: figures.flat,
             flats: standing.flats.iter().map(|span| self.flat(span)).collect(),
             support_mm2: figures.support,
+            support_mm3: standing.supports,
+            material_cost: standing
+                .supports
+                .and_then(|supports| print_cost(&process.material, self.profile.material_volume(), supports)),
             bands_mm: standing.bands,
             foot: standing.footing,
             cost: CostParts {

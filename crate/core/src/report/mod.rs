@@ -25,7 +25,7 @@ pub(crate) use told::FindingReport;
 /// The report as JSON text, numbers rounded nowhere. The same design gives the same bytes on every machine.
 pub fn report(stages: &Stages<'_>) -> String {
     let runs: Vec<RunReport> = (0..stages.design.runs.len()).map(|run| RunReport::of(stages, run)).collect();
-    let totals = Totals::of(&runs, &stages.design.process.material);
+    let totals = Totals::of(&runs, &stages.design.process);
     let findings = worst(stages.findings());
     let source = fix::Source::of(stages.text);
     let report = Report {

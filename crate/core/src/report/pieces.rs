@@ -6,7 +6,7 @@ use super::numbers::BoundsMm;
 use super::runs::skin_bounds;
 use crate::centreline::Centreline;
 use crate::engine::{Piece, Stages};
-use crate::service::JointLoad;
+use crate::service::{JointLoad, piece_price};
 use crate::tube::Joint;
 
 /// A piece; a run that is not cut has one.
@@ -17,6 +17,8 @@ pub(super) struct PieceReport {
     to_mm: f64,
     material_mm3: f64,
     mass_g: f64,
+    /// What the print service asks for it, before its least order; null where that is not known.
+    pub(super) service_price: Option<f64>,
     bounds_mm: BoundsMm,
     /// The joint at its end; null for the last.
     joint: Option<JointReport>,
@@ -55,11 +57,13 @@ impl PieceReport {
         } else {
             skin_bounds(&line.part([from_mm, to_mm]), &profile.from_its_start())
         };
+        let process = &stages.design.process;
         Self {
             from_mm,
             to_mm,
             material_mm3: material,
-            mass_g: material / 1e3 * stages.design.process.material.density_g_per_cm3,
+            mass_g: material / 1e3 * process.material.density_g_per_cm3,
+            service_price: process.service.as_ref().and_then(|prices| piece_price(prices, material)),
             bounds_mm: BoundsMm::of(&bounds),
             joint: joint.map(|joint| JointReport::of(stages, piece.run, joint)),
         }

@@ -6,9 +6,9 @@ use super::numbers::{BoundsMm, degrees, point, unsigned_zero};
 use super::pieces::PieceReport;
 use super::service::ServiceReport;
 use crate::centreline::{self, BendRow, Bounds, Centreline, apexes, bend_table};
-use crate::design::Material;
+use crate::design::Process;
 use crate::engine::Stages;
-use crate::service::material_cost;
+use crate::service::{material_cost, order_price};
 use crate::tube::Profile;
 
 /// Cubic millimetres in a cubic centimetre, which densities are told by.
@@ -44,6 +44,8 @@ pub(super) struct Totals {
     mass_g: f64,
     /// Null where the material has no price.
     cost: Option<f64>,
+    /// What the print service asks for all pieces in one order; null where that is not known.
+    service_price: Option<f64>,
     coolant_g: f64,
 }
 
@@ -107,15 +109,17 @@ impl<'a> RunReport<'a> {
 }
 
 impl Totals {
-    pub(super) fn of(runs: &[RunReport<'_>], material: &Material) -> Self {
+    pub(super) fn of(runs: &[RunReport<'_>], process: &Process) -> Self {
         let sum = |number: fn(&RunReport<'_>) -> Option<f64>| runs.iter().filter_map(number).fold(0.0, |a, b| a + b);
         let volume = sum(|run| run.material_mm3);
+        let pieces = || runs.iter().flat_map(|run| &run.pieces).map(|piece| piece.service_price);
         Self {
             length_mm: sum(|run| run.length_mm),
             material_mm3: volume,
             bore_mm3: sum(|run| run.bore_mm3),
             mass_g: sum(|run| run.mass_g),
-            cost: material_cost(material, volume),
+            cost: material_cost(&process.material, volume),
+            service_price: process.service.as_ref().and_then(|prices| order_price(prices, pieces())),
             coolant_g: sum(|run| run.coolant_g),
         }
     }

@@ -13,7 +13,7 @@ mod seal;
 mod strength;
 
 pub use circuit::{Agreed, Circuit, Cost, Item, coolant_volume};
-pub use cost::material_cost;
+pub use cost::{WASTE, material_cost, order_price, piece_price, print_cost};
 pub use flow::{Flow, conditions, coolant, course, courses, sweep, usual_share};
 pub use heat::{CARE_MARGIN, Heat, STOP_MARGIN, growth};
 pub use joint::JointLoad;

@@ -80,6 +80,8 @@ pub struct Stood {
     pub hours: Option<f64>,
     /// Area of skin that wants support, mm2.
     pub support: f64,
+    /// Volume of its supports at least and at most, mm3; none where that is not known.
+    pub supports: Option<[f64; 2]>,
     /// Length of the sealing bands at the start and the end that wants support all the same, mm.
     pub bands: [f64; 2],
 }

@@ -2,14 +2,20 @@
 
 use super::html::{Html, Row};
 use super::{Piece, Sheet, fixed, words};
-use crate::service::{coolant_volume, material_cost};
+use crate::service::{coolant_volume, material_cost, order_price, piece_price, print_cost};
 
 pub(super) fn told(html: &mut Html, sheet: &Sheet<'_>) {
     html.element("h2", words::QUANTITIES);
     let mut rows: Vec<Row> = sheet.pieces.iter().map(|piece| of_piece(sheet, piece)).collect();
     rows.push(of_all(sheet));
-    html.table(words::OF_EACH, words::QUANTITY_COLUMNS, &rows);
+    let service = sheet.design.process.service.is_some();
+    let columns: Vec<&str> =
+        words::QUANTITY_COLUMNS.iter().copied().chain(service.then_some(words::SERVICE_PRICE)).collect();
+    html.table(words::OF_EACH, &columns, &rows);
     html.element("p", words::QUANTITIES_ARE);
+    if service {
+        html.element("p", words::SERVICE_PRICES_ARE);
+    }
     let tubes: f64 = sheet.pieces.iter().map(|piece| piece.bore).sum();
     let all = coolant_volume(sheet.design, tubes);
     html.element(
@@ -25,15 +31,21 @@ pub(super) fn told(html: &mut Html, sheet: &Sheet<'_>) {
 fn of_piece(sheet: &Sheet<'_>, piece: &Piece<'_>) -> Row {
     let known =
         |value: Option<f64>, decimals| value.map_or(words::NOT_KNOWN.to_owned(), |value| fixed(value, decimals));
-    Row::of(vec![
+    let supports = supports(piece);
+    let mut cells = vec![
         piece.name.clone(),
         fixed(piece.material / 1e3, 2),
         fixed(mass(sheet, piece.material), 1),
-        known(cost(sheet, piece.material), 2),
+        supports.map_or(words::NOT_KNOWN.to_owned(), |volume| band(volume.map(|volume| volume / 1e3), 1)),
+        cost(sheet, piece.material, supports),
         fixed(piece.bore / 1e3, 1),
         known(piece.stood.and_then(|stood| stood.layers), 0),
         known(piece.stood.and_then(|stood| stood.hours), 1),
-    ])
+    ];
+    if let Some(prices) = &sheet.design.process.service {
+        cells.push(known(piece_price(prices, piece.material), 2));
+    }
+    Row::of(cells)
 }
 
 fn of_all(sheet: &Sheet<'_>) -> Row {
@@ -44,18 +56,23 @@ fn of_all(sheet: &Sheet<'_>) -> Row {
         let (together, apart) = (hours.iter().copied().fold(0.0, f64::max), hours.iter().sum::<f64>());
         if hours.len() < 2 { fixed(apart, 1) } else { format!("{} to {}", fixed(together, 1), fixed(apart, 1)) }
     });
-    Row {
-        cells: vec![
-            words::ALL_TUBES.to_owned(),
-            fixed(material / 1e3, 2),
-            fixed(mass(sheet, material), 1),
-            cost(sheet, material).map_or(words::NOT_KNOWN.to_owned(), |cost| fixed(cost, 2)),
-            fixed(sum(|piece| piece.bore) / 1e3, 1),
-            String::new(),
-            time,
-        ],
-        data: vec![("sum", String::new()), ("cm3", (material / 1e3).to_string())],
+    let each: Option<Vec<[f64; 2]>> = sheet.pieces.iter().map(supports).collect();
+    let supports = each.map(|each| [0, 1].map(|end: usize| each.iter().map(|volume| volume[end]).sum::<f64>()));
+    let mut cells = vec![
+        words::ALL_TUBES.to_owned(),
+        fixed(material / 1e3, 2),
+        fixed(mass(sheet, material), 1),
+        supports.map_or(words::NOT_KNOWN.to_owned(), |volume| band(volume.map(|volume| volume / 1e3), 1)),
+        cost(sheet, material, supports),
+        fixed(sum(|piece| piece.bore) / 1e3, 1),
+        String::new(),
+        time,
+    ];
+    if let Some(prices) = &sheet.design.process.service {
+        let all = order_price(prices, sheet.pieces.iter().map(|piece| piece_price(prices, piece.material)));
+        cells.push(all.map_or(words::NOT_KNOWN.to_owned(), |price| fixed(price, 2)));
     }
+    Row { cells, data: vec![("sum", String::new()), ("cm3", (material / 1e3).to_string())] }
 }
 
 /// Of a volume of material in mm3, g.
@@ -63,6 +80,23 @@ fn mass(sheet: &Sheet<'_>, material: f64) -> f64 {
     material / 1e3 * sheet.design.process.material.density_g_per_cm3
 }
 
-fn cost(sheet: &Sheet<'_>, material: f64) -> Option<f64> {
-    material_cost(&sheet.design.process.material, material)
+/// Volume of a piece's supports, mm3; none where it has no stance, or that is not known.
+fn supports(piece: &Piece<'_>) -> Option<[f64; 2]> {
+    piece.stood?.supports
+}
+
+/// From the tubes alone to supports and waste; where supports are not known, from the tubes alone upwards.
+fn cost(sheet: &Sheet<'_>, volume: f64, supports: Option<[f64; 2]>) -> String {
+    let material = &sheet.design.process.material;
+    let Some(alone) = material_cost(material, volume) else { return words::NOT_KNOWN.to_owned() };
+    match supports.and_then(|supports| print_cost(material, volume, supports)) {
+        Some(whole) => band(whole, 2),
+        None => format!("from {}", fixed(alone, 2)),
+    }
+}
+
+/// A band with as many decimals, or the one number that it comes to.
+fn band(ends: [f64; 2], decimals: usize) -> String {
+    let [low, high] = ends.map(|end| fixed(end, decimals));
+    if low == high { low } else { format!("{low} to {high}") }
 }

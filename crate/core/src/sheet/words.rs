@@ -82,14 +82,31 @@ pub(super) const JOINT_STEPS: &[&str] = &[
 
 pub(super) const QUANTITIES: &str = "Quantities";
 pub(super) const OF_EACH: &str = "Of each tube";
-pub(super) const QUANTITY_COLUMNS: &[&str] =
-    &["Tube", "Material, cm³", "Mass, g", "Cost of the material", "Coolant inside, mL", "Layers", "Print time, hours"];
+pub(super) const QUANTITY_COLUMNS: &[&str] = &[
+    "Tube",
+    "Material, cm³",
+    "Mass, g",
+    "Supports, cm³",
+    "Cost of the material",
+    "Coolant inside, mL",
+    "Layers",
+    "Print time, hours",
+];
+/// The last column where the design states a print service's prices.
+pub(super) const SERVICE_PRICE: &str = "Print service";
 pub(super) const ALL_TUBES: &str = "All tubes";
 pub(super) const NOT_KNOWN: &str = "not known";
-pub(super) const QUANTITIES_ARE: &str = "Material, mass and cost are those of the tubes alone, before supports, waste and fit coupons; \
-    the cost is in the money that the design states its price per litre in. Layers are those of the tube's own height. The \
+pub(super) const QUANTITIES_ARE: &str = "Material and mass are those of the tubes alone, before supports, waste and fit coupons. \
+    Supports are a rough band: the skin that needs them times its mean height above the plate, filled to 5 to 20 % with resin, 10 to \
+    30 % with filament (common practice, no source); what a tube stands on is not in it, and powder needs none. The cost is in the \
+    money that the design states its price per litre in: from the tubes alone to the most supports and a fifth of waste on top (common \
+    practice, no source). Layers are those of the tube's own height. The \
     time is layers times the printer's seconds a layer, without warming up and clearing; from all tubes side by side on one plate, \
     where they fit, to one after another.";
+
+pub(super) const SERVICE_PRICES_ARE: &str = "The print service's price is what the design states of it: material by the cubic \
+    centimetre and a set-up for each piece, and for all of them the least order where that is more. Supports and waste are the \
+    service's own; finishing, tax and shipping come on top, and its offer is what counts.";
 
 pub(super) const BUILDER: &str = "For the builder";
 pub(super) const COUPON: &str = "First the fit coupon";

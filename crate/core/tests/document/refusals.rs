@@ -185,6 +185,17 @@ fn unknown_keys_are_named_with_their_place_and_the_nearest_known_one() {
 }
 
 #[test]
+fn a_print_service_gives_nothing_away() {
+    for (key, words) in [("price_per_cm3", "Price a cm³"), ("setup", "Set-up a piece"), ("minimum", "Least order")] {
+        let text = with("/process/service", json!({ key: -1 }));
+        refused(&text, &format!("/process/service/{key}"), &[words, "out of range", "0"]);
+        assert!(parse(&with("/process/service", json!({ key: 0 }))).is_ok(), "{key}");
+    }
+    refused(&with("/process/service", json!({"fee": 1})), "/process/service/fee", &["“fee” is not known"]);
+    refused(&with("/process/service", json!(5)), "/process/service", &["object"]);
+}
+
+#[test]
 fn keys_given_twice() {
     let twice = base().to_string().replace("\"bore\":8", "\"bore\":8,\"bore\":9");
     refused(&twice, "/runs/0/tube/bore", &["“bore” is given twice"]);

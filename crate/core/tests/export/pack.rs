@@ -265,6 +265,24 @@ fn money_and_hours_are_told_only_where_they_are_known() {
     assert!(unknown.matches("not known").count() > known.matches("not known").count() + 2, "{unknown}");
 }
 
+/// The last column of the quantities: each piece's price, and for all of them the least order where that is more.
+#[test]
+fn a_print_service_s_prices_are_told_where_they_are_stated() {
+    let mut stated = design();
+    assert!(!words(&sheet_of(&unpacked(&pack(&stated.to_string())))).contains("Print service"));
+    for least in [0.0, 1e4] {
+        stated["process"] = json!({ "service": { "price_per_cm3": 0.5, "setup": 4, "minimum": least } });
+        let files = unpacked(&pack(&stated.to_string()));
+        let sheet = sheet_of(&files);
+        let row = sheet.descendants().find(|node| node.has_attribute("data-sum")).expect("the sum");
+        let price: f64 = row.children().filter_map(|cell| cell.text()).last().unwrap().parse().unwrap();
+        let report: Value = serde_json::from_str(&engine::report(&stated.to_string()).unwrap()).unwrap();
+        let pieces = report["runs"].as_array().unwrap().iter().flat_map(|run| run["pieces"].as_array().unwrap());
+        let sum: f64 = pieces.map(|piece| piece["material_mm3"].as_f64().unwrap() / 1e3 * 0.5 + 4.0).sum();
+        assert!((price - sum.max(least)).abs() <= 0.005 + 1e-9, "{price}, not {sum}");
+    }
+}
+
 #[test]
 fn what_is_too_large_for_the_printer_stays_in_the_datum_and_says_so() {
     let mut stated: Value = serde_json::from_str(&demos()[1]).unwrap();

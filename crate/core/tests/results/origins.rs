@@ -29,6 +29,7 @@ fn demo() -> String {
     let name = |of: &Value| of.get("name").unwrap_or(of).clone();
     process["fit"] = json!({"material": name(&process["material"]), "printer": name(&process["printer"]),
         "outer": read(12.0), "bore": read(8.0), "length": [{"nominal": 60, "measured": 60}]});
+    process["service"] = json!({"price_per_cm3": 0.5, "setup": 4, "minimum": 25});
     design["fittings"][0]["bore"] = json!(9);
     design["fittings"][0]["seal"]["gland_width"] = json!(2.7);
     // The first run in two pieces, cut where a joint has room.
@@ -74,6 +75,11 @@ fn every_number_says_where_it_comes_from() {
     let request = json!({"bores": [8], "outer_diameters": [14]}).to_string();
     let table: Value = serde_json::from_str(&engine::variants(&demo(), &request).unwrap()).unwrap();
     numbers(&table["rows"], "/variants", &mut found);
+    // Of a stance what is money, and what that comes of; what it is judged by is said beside it.
+    let answer: Value = serde_json::from_str(&engine::stances(&demo(), "pump to block").unwrap()).unwrap();
+    for key in ["support_mm3", "material_cost"] {
+        numbers(&answer["stances"][0][key], &format!("/runs/*/stances/*/{key}"), &mut found);
+    }
     found.retain(|path| {
         !PLACES.iter().any(|place| format!("{path}/").contains(place)) || path.contains("/variants/*/findings")
     });

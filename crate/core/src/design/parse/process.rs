@@ -1,6 +1,6 @@
 //! What the tubes are made of and on: shipped presets by name, or whole objects.
 
-use super::super::making::{Factors, JointSizes, Printer, Process};
+use super::super::making::{Factors, JointSizes, Printer, Process, ServicePrices};
 use super::super::node::Node;
 use super::super::place::Place;
 use super::super::reader::{Keys, Reader};
@@ -9,6 +9,7 @@ use super::{fit, material, optional};
 use crate::presets;
 use crate::quantity::{self as q, Kind, Quantity};
 
+const PROCESS_KEYS: &[&str] = &["material", "printer", "factors", "fit", "joint", "service"];
 const PRINTER_KEYS: &[&str] = &[
     "name",
     "build_volume",
@@ -30,7 +31,7 @@ const PRINTER_KEYS: &[&str] = &[
 pub(super) fn read(reader: &mut Reader, design: &Keys<'_, '_>) -> Option<Process> {
     let place = design.place.key("process");
     let keys = match design.get("process") {
-        Some(node) => reader.keys(node, &place, "The process", &["material", "printer", "factors", "fit", "joint"])?,
+        Some(node) => reader.keys(node, &place, "The process", PROCESS_KEYS)?,
         None => Keys::none(&place),
     };
     let material = preset_or_own(reader, &keys, &q::MATERIAL, presets::materials, |m| &m.name, material::read);
@@ -38,7 +39,24 @@ pub(super) fn read(reader: &mut Reader, design: &Keys<'_, '_>) -> Option<Process
     let factors = factors(reader, &keys);
     let fit = optional(reader, &keys, "fit", fit::read);
     let joint = joint(reader, &keys);
-    Some(Process { material: material?, printer: printer?, factors: factors?, fit: fit?, joint: joint? })
+    let service = optional(reader, &keys, "service", service);
+    Some(Process {
+        material: material?,
+        printer: printer?,
+        factors: factors?,
+        fit: fit?,
+        joint: joint?,
+        service: service?,
+    })
+}
+
+fn service(reader: &mut Reader, node: &Node, place: &Place<'_>) -> Option<ServicePrices> {
+    let keys = reader.keys(node, place, "The print service", &["price_per_cm3", "setup", "minimum", "source"])?;
+    let price_per_cm3 = reader.known_number(&keys, &q::SERVICE_PRICE);
+    let setup = reader.number(&keys, &q::SERVICE_SETUP);
+    let minimum = reader.number(&keys, &q::SERVICE_MINIMUM);
+    let source = reader.text(&keys, &q::SERVICE_SOURCE);
+    Some(ServicePrices { price_per_cm3: price_per_cm3?, setup: setup?, minimum: minimum?, source: source? })
 }
 
 fn joint(reader: &mut Reader, process: &Keys<'_, '_>) -> Option<JointSizes> {

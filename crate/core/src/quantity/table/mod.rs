@@ -18,6 +18,7 @@ mod making;
 mod parts;
 mod route;
 mod runs;
+mod service;
 mod working;
 
 pub use around::*;
@@ -27,6 +28,7 @@ pub use making::*;
 pub use parts::*;
 pub use route::*;
 pub use runs::*;
+pub use service::*;
 pub use working::*;
 
 /// Shortest and longest name, characters.
@@ -62,8 +64,18 @@ pub const USUAL_DEVIATION: f64 = 0.01;
 
 /// Every row, about in the order of the document.
 pub fn quantities() -> impl Iterator<Item = &'static Quantity> {
-    [parts::ROWS, runs::ROWS, route::ROWS, around::ROWS, making::ROWS, joint::ROWS, fit::ROWS, working::ROWS]
-        .into_iter()
-        .flatten()
-        .copied()
+    [
+        parts::ROWS,
+        runs::ROWS,
+        route::ROWS,
+        around::ROWS,
+        making::ROWS,
+        joint::ROWS,
+        service::ROWS,
+        fit::ROWS,
+        working::ROWS,
+    ]
+    .into_iter()
+    .flatten()
+    .copied()
 }
