@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { bench, drawn, keptDesign, keptText, settled } from "./bench.mjs";
+import { bench, drawn, keptDesign, keptText, settled, shot } from "./bench.mjs";
 import { tabTo, typeOver } from "./keyboard.mjs";
 
 const its = bench();
@@ -199,6 +199,7 @@ test("a design that an earlier page kept opens with what it did not know filled 
     kept = await keptDesign(page);
   });
   delete kept.process.factors;
+  delete kept.process.service;
   for (const key of ["cold_c", "test_kpa", "up", "heat_w", "pump", "parts"]) delete kept.loop[key];
   kept.process.material = { name: "mine", density_g_per_cm3: 1.1, source: "" };
   await its.withPage(async (page) => {
@@ -210,4 +211,48 @@ test("a design that an earlier page kept opens with what it did not know filled 
     const { process, loop } = await keptDesign(page);
     assert.deepEqual([process.factors.safety, loop.up, process.material.name], [5, [0, 0, 1], "mine"]);
   }, { kept: { "tubewright.design.1": JSON.stringify(kept) } });
+});
+
+test("a print service's prices: typed in, told in the totals and on the plate, mended where they are none, and taken away", async () => {
+  await its.withPage(async (page) => {
+    await settled(page);
+    const line = (key) => page.locator(`tr[data-result="/totals/${key}"]`);
+    const { totals: { cost }, runs } = await report(page);
+    assert.ok((await line("cost").innerText()).includes(cost.toFixed(2)), "the material's cost is told");
+    assert.equal(await line("service_price").count(), 0);
+
+    await page.locator("#add-print-service").click();
+    await settled(page);
+    assert.equal(await page.evaluate(() => document.activeElement.id), "at-process-service-price_per_cm3");
+    assert.match(await line("service_price").innerText(), /not known: needs Price a cm³/);
+    await page.locator("#at-process-service-price_per_cm3").fill("0.5");
+    await page.locator("#at-process-service-setup").fill("4");
+    await settled(page);
+    const pieces = runs.flatMap((run) => run.pieces);
+    const sum = pieces.reduce((all, piece) => all + (piece.material_mm3 / 1000) * 0.5 + 4, 0);
+    assert.ok((await line("service_price").innerText()).includes(sum.toFixed(2)), "each piece's material and set-up");
+
+    await page.locator(".plate > summary").click();
+    await page.waitForFunction(() => document.querySelector(".plate-answer")?.getAttribute("data-stale") === "false");
+    const [first] = pieces;
+    assert.ok((await page.locator(".service-price").innerText()).includes(((first.material_mm3 / 1000) * 0.5 + 4).toFixed(2)));
+    const [low, high] = (await page.locator(".stance-cost").first().innerText()).match(/\d+\.\d+/g).map(Number);
+    assert.equal(low, Number(runs[0].cost.toFixed(2)), "from the tube alone");
+    assert.ok(high >= low * 1.19, "to supports and waste");
+    await page.locator(".stance-cost .where").first().click();
+    assert.match(await page.locator("#where-from").innerText(), /common practice, no source/);
+    await page.keyboard.press("Escape");
+    await shot(page, "service-price");
+
+    await page.locator("#at-process-service-minimum").fill("1000");
+    await settled(page);
+    assert.match(await line("service_price").innerText(), /1000\.00\s+the least order/);
+    await page.locator("#at-process-service-setup").fill("-4");
+    await settled(page);
+    assert.equal(await page.locator("#at-process-service-setup").getAttribute("aria-invalid"), "true");
+    await page.locator("#print-service-remove").click();
+    await settled(page);
+    assert.equal((await keptDesign(page)).process.service, null);
+    assert.equal(await line("service_price").count(), 0);
+  });
 });

@@ -6,7 +6,7 @@ import { numberIn, tidy } from "./typed.js";
 import { whole } from "./whole.js";
 
 /** @import { CouponReport } from "../engine/messages.js" */
-/** @import { Design, Dress, Ends, Fit, Fitting, KeepOut, LeakTest, Part, Port, Run, TubeSize, Typed } from "./types.js" */
+/** @import { Design, Dress, Ends, Fit, Fitting, KeepOut, LeakTest, Part, Port, PrintService, Run, TubeSize, Typed } from "./types.js" */
 /** @import { Vocabulary } from "../words/vocabulary.js" */
 
 /**
@@ -165,6 +165,14 @@ export function newLeakTest(words) {
     volume_ml: null, start_kpa: such("start_kpa"), end_kpa: null, start_c: such("start_c"), end_c: such("end_c"),
     minutes: such("minutes"), air_kpa: such("air_kpa"), limit_kpa: such("limit_kpa"), limit_minutes: such("limit_minutes"),
   };
+}
+
+/**
+ * A print service whose prices are about to be typed in.
+ * @returns {PrintService}
+ */
+export function newPrintService() {
+  return { price_per_cm3: null, setup: 0, minimum: 0, source: "" };
 }
 
 /**

@@ -97,6 +97,7 @@ const design = object({
     factors: perhaps(object({ warm: typed, lasting: typed, safety: typed })),
     fit: perhaps(either(nothing, fit)),
     joint: perhaps(object({ length: typed, clearance: typed, wall: typed, key_depth: typed, bond_mpa: typed })),
+    service: perhaps(either(nothing, object({ price_per_cm3: known, setup: typed, minimum: typed, source: perhaps(text) }))),
   }),
   loop: object({
     flow_l_per_h: typed, coolant: either(text, coolant), cold_c: perhaps(typed), working_c: typed, fault_c: typed,

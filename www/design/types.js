@@ -47,6 +47,10 @@
  */
 /** @typedef {{ warm: Typed, lasting: Typed, safety: Typed }} Factors what strength is lessened by */
 /** @typedef {{ length: Typed, clearance: Typed, wall: Typed, key_depth: Typed, bond_mpa: Typed }} Joint how pieces are joined */
+/**
+ * What a print service asks for, in the builder's own money.
+ * @typedef {{ price_per_cm3?: Known, setup: Typed, minimum: Typed, source?: string }} PrintService
+ */
 /** @typedef {{ nominal: Typed, measured?: Known }} Reading a size in the file, and as calipers read it */
 /** @typedef {{ outer_diameter: Typed, measured?: Known }} Fitted the end of a coupon that fitted best */
 /**
@@ -80,7 +84,7 @@
  * @typedef {{ format: string, version: number, name: string, notes: string, fittings: Fitting[], ports: Port[],
  *   runs: Run[], keep_outs: KeepOut[], clearance: Typed,
  *   process: { material: string | Material, printer: string | Printer, factors?: Factors, fit?: Fit | null,
- *     joint?: Joint }, loop: Loop }} Design
+ *     joint?: Joint, service?: PrintService | null }, loop: Loop }} Design
  */
 
 /** @typedef {"fittings" | "ports" | "runs" | "keep_outs"} ListName */

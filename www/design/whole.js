@@ -27,6 +27,7 @@ export function whole(design, words) {
     const usual = words.quantity(`/loop/${key}`).default;
     if (design.loop[key] === undefined && usual !== undefined && usual !== null) fill(`/loop/${key}`, usual);
   }
+  if (design.process.service === undefined) fill("/process/service", null);
   if (!design.process.joint) fill("/process/joint", usualJoint(words));
   for (const [index, run] of design.runs.entries()) if (!run.cuts) fill(`/runs/${index}/cuts`, []);
   if (!design.loop.up) fill("/loop/up", [...UP]);

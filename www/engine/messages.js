@@ -74,7 +74,8 @@
  */
 /**
  * @typedef {{ name: string, runs: RunReport[], findings: Finding[], loop: LoopReport, fit: FitReport,
- *   totals: { length_mm: number, material_mm3: number, bore_mm3: number, mass_g: number, cost: number | null } }} Report
+ *   totals: { length_mm: number, material_mm3: number, bore_mm3: number, mass_g: number, cost: number | null,
+ *     service_price: number | null } }} Report
  */
 /**
  * @typedef {{ ports: { name: string, seat: Xyz, facing: Xyz, mouth: Xyz, out: Xyz }[],
@@ -124,7 +125,7 @@
  * @typedef {{ up: Xyz, turn_deg: number, lift_mm: number, fits: boolean, slack_mm: number, box_mm: { min: Xyz, max: Xyz },
  *   height_mm: number, layers: number | null, hours: number | null, cups: Pocket[], cups_mm3: number, pools: Pocket[],
  *   pools_mm3: number, flat_mm: number, flats: { from_mm: number, to_mm: number, flattest_deg: number }[],
- *   support_mm2: number, bands_mm: [number, number], foot: [boolean, boolean],
+ *   support_mm2: number, support_mm3: [number, number] | null, material_cost: [number, number] | null, bands_mm: [number, number], foot: [boolean, boolean],
  *   cost: { fit: number, cups: number, bore: number, bands: number, supports: number, foot: number, height: number,
  *     pools: number, total: number },
  *   why: ("size" | "cup" | "bore" | "band" | "support" | "foot" | "pool")[], path: { s_mm: number, at_mm: Xyz }[] }} Stance
@@ -132,7 +133,7 @@
 /**
  * @typedef {{ run: string, piece: number, pieces: number, from_mm: number, length_mm: number, outer_diameter: number,
  *   bore: number, way: string | null, volume_mm: Xyz,
- *   room_mm: Xyz, overhang_deg: number | null, bore_deg: number | null, stances: Stance[], own: Stance | null,
+ *   room_mm: Xyz, overhang_deg: number | null, bore_deg: number | null, service_price: number | null, stances: Stance[], own: Stance | null,
  *   findings: Finding[] }} Stances
  */
 

@@ -6,6 +6,7 @@ import { numberField, pointGroup, row } from "./field.js";
 import { materialFigures } from "./material.js";
 import { notesAt } from "./notes.js";
 import { section } from "./section.js";
+import { servicePrices } from "./service-price.js";
 import { idOf } from "./sheet.js";
 import { stuff } from "./stuff.js";
 
@@ -27,7 +28,8 @@ export function makingSection(sheet) {
       figures: (place) => html`${pointGroup(sheet, `${place}/build_volume`)}
         ${row(sheet, [numberField(sheet, `${place}/least_wall`), numberField(sheet, `${place}/tolerance`, { unknown: true })], "two")}
         ${printerFigures(sheet, place)}`,
-    })}`;
+    })}
+    ${servicePrices(sheet)}`;
   return section("making", "Making", "What the tubes are printed in and on. The shipped figures are cautious ones of a class: put in those of the sheet that came with yours.", body);
 }
 

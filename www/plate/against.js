@@ -74,9 +74,10 @@ function bands({ bands_mm: [start, end] }) {
  * @param {Stance} stance
  * @returns {Part}
  */
-function support({ support_mm2 }) {
+function support({ support_mm2, support_mm3 }) {
+  const volume = support_mm3 === null ? "" : `: ${support_mm3.map((volume) => short(volume / 1000, 1)).join(" to ")} cm³ of supports, roughly`;
   return support_mm2 > 0
-    ? { kind: "note", words: `about ${short(support_mm2 / 100, 1)} cm² of its outside needs support, beside what it stands on` }
+    ? { kind: "note", words: `about ${short(support_mm2 / 100, 1)} cm² of its outside needs support, beside what it stands on${volume}` }
     : { kind: "fine", words: "no support but what it stands on" };
 }
 

@@ -4,7 +4,8 @@ import { html, nothing } from "../vendor/lit-html.js";
 import { guard } from "../vendor/directives/guard.js";
 import { live } from "../vendor/directives/live.js";
 import { mark, SEVERITY } from "../words/marks.js";
-import { counted } from "../words/numbers.js";
+import { counted, fixed } from "../words/numbers.js";
+import { whereFrom } from "../result/origin.js";
 import { against, sizeWords } from "./against.js";
 import { platePicture } from "./picture.js";
 
@@ -46,7 +47,8 @@ function opened(sheet, plate, files) {
         <div class="adder">${/** @type {const} */ (["stl", "3mf"]).map((kind) => html`<button type="button" ?disabled=${!fresh || !sheet.fresh}
           @click=${() => files.save({ kind, run: answer.run, ...(answer.pieces > 1 ? { piece: answer.piece } : {}), deviation: files.deviation, stance: shown.stood })}>${kind.toUpperCase()}, standing as drawn</button>`)}
           ${ways.some((way) => way.own) ? html`<button type="button" id="plate-best" ?disabled=${!fresh} @click=${() => plate.stand(undefined)}>Leave it to the best found</button>` : nothing}</div>
-        <ul class="stance-list">${ways.map((way) => wayCard(plate, way, way.id === shown.id))}</ul>
+        ${answer.service_price === null ? nothing : html`<p class="service-price">The print service asks ${fixed(answer.service_price, 2)} for it in your money, however it stands; its least order is for all tubes together.</p>`}
+        <ul class="stance-list">${ways.map((way) => wayCard(sheet, plate, way, way.id === shown.id))}</ul>
       </div>` : nothing}
   </div>`;
 }
@@ -82,22 +84,39 @@ function isCut({ fix }) {
 }
 
 /**
+ * @param {Sheet} sheet
  * @param {Plate} plate
  * @param {Way} way
  * @param {boolean} shown
  */
-function wayCard(plate, way, shown) {
+function wayCard(sheet, plate, way, shown) {
   const { answer, fresh } = plate;
   if (!answer) return nothing;
   return html`<li class="stance-card" data-shown=${shown} data-present=${way.present}>
     <h3 id="${way.id}-name">${way.name} ${way.present ? html`<span class="now">as it stands now</span>` : nothing}</h3>
     <p class="stance-size">${sizeWords(way.stance)}</p>
+    ${costWords(sheet, plate, way)}
     <ul class="parts">${against(answer, way.stance).map(({ kind, words }) => html`<li>${mark(kind)}<span>${words}</span></li>`)}</ul>
     <div class="adder">
       <button type="button" id="${way.id}-look" aria-pressed=${shown} @click=${() => plate.look(way.id)}>Show<span class="unseen"> ${way.name}</span></button>
       ${way.present && way.own ? nothing : html`<button type="button" id="${way.id}-stand" ?disabled=${!fresh} @click=${() => plate.stand(way)}>Stand it so<span class="unseen">: ${way.name}</span></button>`}
     </div>
   </li>`;
+}
+
+/**
+ * What its material costs in that stance: "Material 1.20 to 1.63 in your money".
+ * @param {Sheet} sheet
+ * @param {Plate} plate
+ * @param {Way} way
+ */
+function costWords(sheet, { run }, { stance }) {
+  const { support_mm3, material_cost } = stance;
+  if (material_cost === null) return nothing;
+  const at = `/runs/${sheet.report?.runs.findIndex(({ name }) => name === run) ?? 0}/stances/0`;
+  const asked = [{ path: `${at}/material_cost`, value: material_cost }, { path: `${at}/support_mm3`, value: support_mm3 }];
+  return html`<p class="stance-cost">Material <b>${material_cost.map((end) => fixed(end, 2)).join(" to ")}</b> in your money, up to supports and
+    <span class="asked">waste ${whereFrom(sheet, asked, "the cost in this stance")}</span></p>`;
 }
 
 /**

@@ -3,6 +3,7 @@
 import { html, nothing } from "../vendor/lit-html.js";
 import { fixed } from "../words/numbers.js";
 import { bendTable } from "./bend-table.js";
+import { costLines } from "./cost.js";
 import { drawingPanel } from "./drawing.js";
 import { runsTable } from "./runs-table.js";
 import { piecesTable } from "./pieces.js";
@@ -19,7 +20,7 @@ export function glance(sheet) {
     return html`<p class="nothing">No run yet. Once two ports and a run between them are stated, its length, volumes and mass stand here.</p>`;
   }
   return html`
-    ${runsTable(sheet, report)}
+    ${runsTable(sheet, report)} ${costLines(sheet, report)}
     ${report.runs.map((run) => runDetail(sheet, report, run))}`;
 }
 

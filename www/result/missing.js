@@ -10,6 +10,8 @@ const NEEDS = /** @type {const} */ ({
   heat: { any: ["/process/material/hdt_180_c", "/process/material/glass_c"] },
   growth: { all: ["/process/material/expansion_um_per_m_k"] },
   strength: { all: ["/process/material/strength_mpa", "/process/material/across_layers"] },
+  cost: { all: ["/process/material/price_per_l"] },
+  service_price: { all: ["/process/service/price_per_cm3"] },
   flow: { any: ["/loop/coolant/base", "/loop/coolant/viscosity_mpa_s"] },
 });
 
