@@ -240,6 +240,7 @@ test("a print service's prices: typed in, told in the totals and on the plate, m
     assert.equal(low, Number(runs[0].cost.toFixed(2)), "from the tube alone");
     assert.ok(high >= low * 1.19, "to supports and waste");
     await page.locator(".stance-cost .where").first().click();
+    await page.locator("#where-from dl").first().waitFor();
     assert.match(await page.locator("#where-from").innerText(), /common practice, no source/);
     await page.keyboard.press("Escape");
     await shot(page, "service-price");

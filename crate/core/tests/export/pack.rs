@@ -275,7 +275,7 @@ fn a_print_service_s_prices_are_told_where_they_are_stated() {
         let files = unpacked(&pack(&stated.to_string()));
         let sheet = sheet_of(&files);
         let row = sheet.descendants().find(|node| node.has_attribute("data-sum")).expect("the sum");
-        let price: f64 = row.children().filter_map(|cell| cell.text()).last().unwrap().parse().unwrap();
+        let price: f64 = row.children().filter_map(|cell| cell.text()).next_back().unwrap().parse().unwrap();
         let report: Value = serde_json::from_str(&engine::report(&stated.to_string()).unwrap()).unwrap();
         let pieces = report["runs"].as_array().unwrap().iter().flat_map(|run| run["pieces"].as_array().unwrap());
         let sum: f64 = pieces.map(|piece| piece["material_mm3"].as_f64().unwrap() / 1e3 * 0.5 + 4.0).sum();
