@@ -46,7 +46,9 @@ test("a new corner stands on its straight, tied where it is level with a port of
   assert.deepEqual(along.runs[0].route[3].corner[1], 20, "along the straight it is level with a port by chance");
 });
 
-test("a drag is one step however often it writes, and put back it leaves steps back and forward as they were", () => {
+test("a drag is one step however often it writes and long it rests, and put back it leaves steps back and forward as they were", (context) => {
+  let minutes = 0;
+  context.mock.method(performance, "now", () => 60_000 * minutes);
   const first = { id: "x", design: design(), untouched: true };
   const store = new Store(first);
   const moved = (x) => stationMoved(store.design, 0, 2, [x, 60, 60]);
@@ -64,7 +66,10 @@ test("a drag is one step however often it writes, and put back it leaves steps b
   store.redo();
   assert.equal(store.design.runs[0].route[2].corner[0], 62);
   const other = store.drag("two");
-  for (const x of [70, 71]) store.change(moved(x), "two", "move");
+  for (const x of [70, 71]) {
+    store.change(moved(x), "two", "move");
+    minutes += 1;
+  }
   other.end();
   store.undo();
   assert.equal(store.design.runs[0].route[2].corner[0], 62);

@@ -13,6 +13,8 @@ const ARROWS = /** @type {const} */ ([["left", -1, 0], ["up", 0, 1], ["down", 0,
  * @param {() => void} redraw
  */
 export function handlesPart(handles, redraw) {
+  // Until a handle is chosen there is nothing to move, and what cannot be pressed is no stop for the Tab key.
+  const idle = handles.words === "";
   return html`<div class="group" role="group" aria-label="Handles">
       <span class="group-name" aria-hidden="true">Handle</span>
       <button type="button" @click=${() => handles.next(-1)}>${sign("left")}<span class="unseen">Handle before</span></button>
@@ -20,14 +22,14 @@ export function handlesPart(handles, redraw) {
     </div>
     <div class="group" role="group" aria-label="Move handle along">
       <span class="group-name" aria-hidden="true">along</span>
-      ${WAYS.map((way) => html`<button type="button" aria-pressed=${handles.way === way} @click=${() => {
+      ${WAYS.map((way) => html`<button type="button" ?disabled=${idle} aria-pressed=${handles.way === way} @click=${() => {
         handles.way = way;
         redraw();
       }}><span class="unseen">Along </span>${way}</button>`)}
     </div>
     <div class="group" role="group" aria-label="Move handle by 1 mm">
       <span class="group-name" aria-hidden="true">by 1 mm</span>
-      ${ARROWS.map(([way, across, up]) => html`<button type="button" @click=${() => handles.nudge([across, up], 1)}>
+      ${ARROWS.map(([way, across, up]) => html`<button type="button" ?disabled=${idle} @click=${() => handles.nudge([across, up], 1)}>
         ${sign(way)}<span class="unseen">Move handle ${way}</span></button>`)}
     </div>
     <div class="group" role="group" aria-label="Corners">
