@@ -37,6 +37,11 @@ pub fn every_call(text: &str) {
     if runs.iter().all(|run| run["length_mm"].as_f64().unwrap_or(0.0) < MOST_LENGTH / runs.len() as f64) {
         let stand = text.len().is_multiple_of(ONE_IN)
             && runs.iter().all(|run| run["length_mm"].as_f64().unwrap_or(0.0) <= MOST_STOOD);
+        if stand {
+            let plates = told(engine::plates(text));
+            let made = runs.iter().any(|run| run["made"] == true);
+            assert_eq!(plates.is_some(), made, "plates of the runs that are made");
+        }
         for kind in ["3mf", "all", "pack"].into_iter().filter(|kind| *kind != "pack" || stand) {
             let request = json!({ "kind": kind, "deviation": DEVIATION }).to_string();
             let bytes = told(engine::export_file(text, &request));

@@ -10,6 +10,7 @@ import zipfile
 from html.parser import HTMLParser
 from xml.etree import ElementTree
 
+import manifold3d
 import numpy as np
 import pytest
 
@@ -121,6 +122,32 @@ def test_every_tube_stands_inside_the_build_volume_or_says_that_it_cannot(packs)
                 assert f"{run['name']}: it fits a build volume of" in files["sheet.html"].decode(), what
                 assert low == pytest.approx(run["bounds_mm"]["min"], abs=0.03), f"{what}: in the datum"
     assert stood > len(packs)
+
+
+def test_the_pieces_of_a_plate_are_those_the_sheet_puts_there_and_share_nothing(packs):
+    crowded = 0
+    for path, _, design in packs:
+        printer = json.loads(design)["process"]["printer"]
+        margin, volume = printer["margin"], np.array(printer["build_volume"])
+        files, rows = opened(path), Rows()
+        rows.feed(files["sheet.html"].decode())
+        plates = {name: data for name, data in files.items() if name.startswith("plates/")}
+        told = {int(row["data-plate"]) for row in rows.found if row["data-plate"]}
+        assert {f"plates/plate-{number}.3mf" for number in told} == set(plates), path
+        for number in told:
+            what = f"{path}: plate {number}"
+            meshes, faults = three_mf.read(plates[f"plates/plate-{number}.3mf"])
+            assert faults == [] and len(meshes) == sum(row["data-plate"] == str(number) for row in rows.found), what
+            placed = []
+            for corners, faces in meshes.values():
+                assert (corners.min(axis=0)[:2] >= margin - 0.03).all() and corners.min(axis=0)[2] >= -0.03, what
+                assert (corners.max(axis=0) <= volume - margin + 0.03).all(), what
+                solid = manifold3d.Manifold(manifold3d.Mesh64(np.array(corners, float), np.array(faces, np.uint64)))
+                assert solid.status() == manifold3d.Error.NoError, what
+                assert all((solid ^ other).is_empty() for other in placed), what
+                placed.append(solid)
+            crowded += len(placed) > 1
+    assert crowded > 0
 
 
 def test_every_coupon_is_a_set_of_tubes(packs):

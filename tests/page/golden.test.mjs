@@ -37,7 +37,7 @@ function grouped(list) {
 }
 
 test("there is something to compare", () => {
-  for (const call of ["normalise", "report", "scene", "tubeMesh", "exportFile", "fileName", "problems", "variants", "stances", "cuts", "inspect", "codeOf"]) {
+  for (const call of ["normalise", "report", "scene", "tubeMesh", "exportFile", "fileName", "problems", "variants", "stances", "cuts", "plates", "inspect", "codeOf"]) {
     assert.ok(kinds.get(call)?.some((entry) => entry.answer), `no answered ${call} was recorded`);
   }
 });

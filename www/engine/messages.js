@@ -148,6 +148,14 @@
  */
 
 /**
+ * All pieces on as few plates as they are found to take, and what is on none; `piece` counts from 1.
+ * @typedef {{ volume_mm: Xyz, room_mm: Xyz, gap_mm: number,
+ *   plates: { pieces: { run: string, piece: number, pieces: number, at_mm: [number, number], turned: boolean, box_mm: Xyz }[],
+ *     height_mm: number, layers: number | null, hours: number | null }[],
+ *   left_out: { run: string, piece: number | null, why: string }[] }} Plates
+ */
+
+/**
  * A question that a print service asks of a file, with its answer.
  * @typedef {{ code: string, passes: boolean, value: number, limit: number | null, unit: string, message: string,
  *   source: string }} Asked
@@ -159,7 +167,7 @@
 
 /** @typedef {{ kind: "start", module: WebAssembly.Module }} Start */
 /** @typedef {{ kind: "design", edition: number, text: string, deviation: number }} DesignJob */
-/** @typedef {{ kind: "call", id: number, call: "normalise" | "designIn" | "apply" | "edit" | "difference" | "variants" | "stances" | "cuts" | "inspect" | "codeOf" | "exportFile" | "fileName", args: (string | Uint8Array | number)[] }} Call */
+/** @typedef {{ kind: "call", id: number, call: "normalise" | "designIn" | "apply" | "edit" | "difference" | "variants" | "stances" | "cuts" | "plates" | "inspect" | "codeOf" | "exportFile" | "fileName", args: (string | Uint8Array | number)[] }} Call */
 /** @typedef {Start | DesignJob | Call} Question */
 
 /**

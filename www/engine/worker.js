@@ -147,7 +147,7 @@ function answered({ id, call, args }) {
   try {
     const calls = {
       normalise: engine.normalise, designIn: engine.designIn, apply: engine.apply, edit: engine.edit, difference: engine.difference,
-      variants: engine.variants, stances: engine.stances, cuts: engine.cuts, inspect: engine.inspect, codeOf: engine.codeOf,
+      variants: engine.variants, stances: engine.stances, cuts: engine.cuts, plates: engine.plates, inspect: engine.inspect, codeOf: engine.codeOf,
       exportFile: engine.exportFile, fileName: engine.fileName,
     };
     const run = /** @type {(...given: any[]) => string | Uint8Array} */ (calls[call]);

@@ -18,6 +18,7 @@ export function variants(text: string, request: string): string;
 export function codeOf(text: string): string;
 export function stances(text: string, run: string, piece?: number): string;
 export function cuts(text: string, run: string): string;
+export function plates(text: string): string;
 export function vocabulary(): string;
 export function presets(): string;
 

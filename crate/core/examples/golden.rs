@@ -101,6 +101,8 @@ impl Record {
                 self.file(of, &text, json!({ "kind": kind, "width": width }))?;
             }
         }
+        self.keep(of, "plates", json!([]), engine::plates(&text).map(String::into_bytes))?;
+        self.file(of, &text, json!({ "kind": "plate", "plate": 1, "deviation": deviations.last() }))?;
         let variants = json!({ "outer_diameters": [12, 14.5], "bores": [7, 12.1], "materials": ["PLA"] }).to_string();
         let table = engine::variants(&text, &variants).map(String::into_bytes);
         self.keep(of, "variants", json!([variants]), table)?;

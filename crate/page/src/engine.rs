@@ -144,6 +144,12 @@ pub fn cuts(text: Text, #[wasm_bindgen(js_name = runName)] run_name: Text) -> Re
     both(&text, &run_name).and_then(|(text, run)| engine::cuts(&text, &run)).map_err(thrown)
 }
 
+/// All pieces of the design on as few plates of the printer as they are found to take, as JSON text.
+#[wasm_bindgen]
+pub fn plates(text: Text) -> Result<String, Error> {
+    read(&text).and_then(|text| engine::plates(&text)).map_err(thrown)
+}
+
 /// What sets two designs apart, from `before` to `after`, as JSON text.
 #[wasm_bindgen]
 pub fn difference(before: Text, after: Text) -> Result<String, Error> {

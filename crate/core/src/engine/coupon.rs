@@ -82,9 +82,9 @@ pub(super) fn correction(
 ) -> Result<Option<Compensation>, Refusal> {
     const KEY: &str = "/compensated";
     let stated = keys.get("compensated");
-    if !matches!(kind, Kind::Stl | Kind::ThreeMf | Kind::All | Kind::Pack) {
+    if !matches!(kind, Kind::Stl | Kind::ThreeMf | Kind::Plate | Kind::All | Kind::Pack) {
         let message = format!(
-            "Only an \"stl\", a \"3mf\", \"all\" and a \"pack\" can be compensated; leave it out for a file of kind \"{}\".",
+            "Only an \"stl\", a \"3mf\", a \"plate\", \"all\" and a \"pack\" can be compensated; leave it out for a file of kind \"{}\".",
             kind.word()
         );
         return if stated.is_some() { Err(Refusal::at(KEY, message)) } else { Ok(None) };

@@ -6,6 +6,7 @@ use super::coupon::{self, Asked};
 use super::deviation::{Deviation, meshed};
 use super::pack;
 use super::piece;
+use super::plate;
 use super::plots::{USUAL_WIDTH, plot, width};
 use super::stages::{Piece, Stages};
 use super::stance::{self, Stood};
@@ -28,6 +29,8 @@ struct Request {
     /// The piece of it; none for all that there is of it.
     piece: Option<Piece>,
     deviation: Deviation,
+    /// Which plate, from 1; none for what is of no plate.
+    plate: Option<usize>,
     /// How a bend table is told.
     feed: Feed,
     /// How wide a plot is, CSS pixels.
@@ -46,11 +49,13 @@ struct Request {
 /// against the right-hand rule, and `"from": "end"`, fed from the run's end. A plot, `loss-plot`, `margins-plot` or
 /// `stiffness-plot`, is of the whole design and can be asked for with a `"width"`, CSS pixels. A `coupon` is of one run's
 /// tube; `"format": "stl"` makes it an archive of STLs, one a stick, instead of a 3MF, and `"count"` and `"step"` say how
-/// many sizes it has and how far apart. Where a coupon's readings hold, `stl`, `3mf`, `all` and `pack` have their meshes
+/// many sizes it has and how far apart. Where a coupon's readings hold, `stl`, `3mf`, `plate`, `all` and `pack` have their meshes
 /// corrected by them; `"compensated": false` leaves that off.
 ///
 /// Of a run that is cut into pieces, an STL holds the run put together, and a 3MF every piece, unless one is asked for by its
 /// number along the run, `"piece": 1`. `all` and `pack` hold every piece.
+///
+/// A `plate` holds the pieces that lie on the plate of that number, `"plate": 1`, in their places on it: see [`plates`].
 ///
 /// An STL or 3MF of one run is in the builder's datum, unless it is asked for with a `"stance"`: `true` for the run's own,
 /// or the best where it states none, or `{ "up": [x, y, z], "turn_deg": a }`. Its coordinates are then the printer's: x and
@@ -59,6 +64,8 @@ struct Request {
 /// # Errors
 /// A text that is no design, a request that cannot be met: its `path` then points into the request; a run that cannot
 /// be made.
+///
+/// [`plates`]: super::plates
 pub fn export_file(text: &str, request: &str) -> Result<Vec<u8>, Refusal> {
     export_file_watched(text, request, &mut |_| ())
 }
@@ -104,6 +111,10 @@ fn bearing_the_design(stages: &Stages<'_>, request: &Request, watch: &mut Watch<
             coupon::file(stages, run, &request.coupon, request.deviation.finest(), &told_design)
         }
         (Kind::Pack, _) => pack::file(stages, request.deviation, request.correction.as_ref(), &told_design, watch),
+        (Kind::Plate, _) => {
+            let corrected = request.correction.as_ref();
+            plate::file(stages, request.plate.unwrap_or(1), request.deviation, corrected, &told_design, watch)
+        }
         (_, None) if request.kind != Kind::All => {
             let runs = all_solids(stages, request, watch)?;
             let named: Vec<NamedMesh<'_>> = runs.iter().flat_map(|(_, solids)| named(solids)).collect();
@@ -183,7 +194,8 @@ pub fn file_name(text: &str, request: &str) -> Result<String, Refusal> {
     let stages = Stages::of(text)?;
     let request = Request::read(request, &stages)?;
     let name = request.run.map_or(title(&stages), |run| &stages.design.runs[run].name);
-    let stem = export::file_stem_ending(name, &request.piece.as_ref().map_or(String::new(), Piece::suffix));
+    let part = request.plate.map(plate::suffix).or(request.piece.as_ref().map(Piece::suffix));
+    let stem = export::file_stem_ending(name, &part.unwrap_or_default());
     Ok(match request.kind {
         Kind::Coupon => request.kind.file_name_ending(&stem, request.coupon.extension()),
         kind => kind.file_name(&export::called(&stem, request.correction.is_some())),
@@ -291,6 +303,7 @@ impl Request {
             run,
             piece,
             stance,
+            plate: plate::read(kind, &keys)?,
             deviation,
             feed: feed(kind, &keys)?,
             width: width(kind, &keys)?,
@@ -301,8 +314,21 @@ impl Request {
 }
 
 /// What a request may say.
-const KEYS: [&str; 12] =
-    ["kind", "run", "piece", "deviation", "flip", "from", "width", "stance", "format", "count", "step", "compensated"];
+const KEYS: [&str; 13] = [
+    "kind",
+    "run",
+    "piece",
+    "plate",
+    "deviation",
+    "flip",
+    "from",
+    "width",
+    "stance",
+    "format",
+    "count",
+    "step",
+    "compensated",
+];
 
 /// How a bend table is to be told; other kinds have no say in it.
 fn feed(kind: Kind, keys: &Map<String, Value>) -> Result<Feed, Refusal> {
@@ -328,7 +354,7 @@ fn feed(kind: Kind, keys: &Map<String, Value>) -> Result<Feed, Refusal> {
 }
 
 fn run(kind: Kind, keys: &Map<String, Value>, stages: &Stages<'_>) -> Result<Option<usize>, Refusal> {
-    let whole = matches!(kind, Kind::Design | Kind::All | Kind::Pack) || kind.is_plot();
+    let whole = matches!(kind, Kind::Plate | Kind::Design | Kind::All | Kind::Pack) || kind.is_plot();
     match keys.get("run") {
         None | Some(Value::Null) if kind.is_of_one_run() => {
             let message = match kind {

@@ -8,6 +8,7 @@ mod inspect;
 mod limits;
 mod pack;
 mod piece;
+mod plate;
 mod plots;
 mod stages;
 mod stance;
@@ -143,6 +144,14 @@ pub fn cuts(text: &str, run: &str) -> Result<String, Refusal> {
     let stages = Stages::of(text)?;
     let run = stages.run_named(run, "")?;
     print::cuts(&stages, run)
+}
+
+/// All pieces of the design on as few plates of the printer as they are found to take, as JSON text; see [`print::plates`].
+///
+/// # Errors
+/// As [`report()`]; a design of which no run can be made.
+pub fn plates(text: &str) -> Result<String, Refusal> {
+    print::plates(&Stages::of(text)?)
 }
 
 /// Everything that ships: fittings, tubes, materials, printers, coolants, demo designs, as one JSON text.

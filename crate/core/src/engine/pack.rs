@@ -6,6 +6,7 @@ use super::coupon::{self, Asked};
 use super::deviation::{Deviation, meshed};
 use super::files::{Watch, nothing_made, papers, plots, sound};
 use super::limits::limits;
+use super::plate;
 use super::stages::{Piece as Printed, Stages};
 use super::stance::placed;
 use crate::accept::{questions, read_stl};
@@ -14,14 +15,14 @@ use crate::design::{Fitting, Refusal};
 use crate::export::{self, DesignTold, Kind, NamedMesh, PackFile, file_stem, unique_stems};
 use crate::layout::EndPose;
 use crate::mesh::Mesh;
-use crate::print::{Standing, Subject};
+use crate::print::{Standing, Subject, lay};
 use crate::service::SealAtEnd;
 use crate::sheet::{End, Piece, Sheet, Stood, sheet};
 use crate::tube::{BEYOND_SOCKET, Cutting};
 
-/// Where the sheet, the plots and the coupons are; no run's folder is called so.
+/// Where the sheet, the plots, the coupons and the plates are; no run's folder is called so.
 const SHEET: &str = "sheet.html";
-const OWN: [&str; 4] = [SHEET, "checksums.txt", "plots", "coupons"];
+const OWN: [&str; 5] = [SHEET, "checksums.txt", "plots", "coupons", "plates"];
 
 /// The pack of a design.
 ///
@@ -38,12 +39,14 @@ pub(super) fn file(
     let json = Kind::Design.file_name(&file_stem(design.title));
     let names = OWN.into_iter().chain([json.as_str()]).chain(stated.iter().map(|run| run.name.as_str()));
     let stems = unique_stems(names).split_off(OWN.len() + 1);
-    let (mut pieces, mut left_out, mut files) = (Vec::new(), Vec::new(), Vec::new());
+    let (mut pieces, mut left_out, mut files, mut to_lay) = (Vec::new(), Vec::new(), Vec::new(), Vec::new());
     for (run, stem) in stems.iter().enumerate() {
         match of_run(stages, run, stem, deviation, correction, design) {
-            Ok((of_it, its_files)) => {
-                pieces.extend(of_it);
-                files.extend(its_files);
+            Ok(of_it) => {
+                let first = pieces.len();
+                to_lay.extend(of_it.to_lay.into_iter().map(|(at, piece)| (first + at, piece)));
+                pieces.extend(of_it.told);
+                files.extend(of_it.files);
             }
             Err(refusal) => left_out.push((stated[run].name.as_str(), refusal.message)),
         }
@@ -53,6 +56,7 @@ pub(super) fn file(
     if pieces.is_empty() {
         return Err(nothing_made());
     }
+    let of_plates = plates(stages, to_lay, &mut pieces, correction.is_some(), design)?;
     let Coupons { files: of_coupons, told, lacking } = Coupons::of(stages, &stems, &pieces, deviation, design);
     let page = sheet(&Sheet {
         design: &stages.design,
@@ -69,6 +73,7 @@ pub(super) fn file(
         PackFile { path: json, bytes: design.text.as_bytes().to_vec() },
     ];
     all.extend(files);
+    all.extend(of_plates);
     all.extend(of_coupons);
     all.extend(plots(stages).into_iter().map(|(kind, bytes)| PackFile {
         path: format!("plots/{}.{}", kind.called("").trim(), kind.extension()),
@@ -77,7 +82,49 @@ pub(super) fn file(
     Ok(export::pack(&all))
 }
 
-/// What the sheet tells of a run's pieces, and the run's files.
+/// A piece that is to lie on a plate: which it is, how it stands, and its file's mesh in the datum.
+struct ToLay {
+    piece: Printed,
+    standing: Standing,
+    mesh: Mesh,
+}
+
+/// The files of the plates; the sheet's pieces, which `to_lay` counts, are told theirs.
+fn plates(
+    stages: &Stages<'_>,
+    to_lay: Vec<(usize, ToLay)>,
+    pieces: &mut [Piece<'_>],
+    corrected: bool,
+    design: &DesignTold<'_>,
+) -> Result<Vec<PackFile>, Refusal> {
+    let (mut stood, mut meshes) = (Vec::new(), BTreeMap::new());
+    for (at, ToLay { piece, standing, mesh }) in to_lay {
+        meshes.insert((piece.run, piece.index), (at, mesh));
+        stood.push((piece, standing));
+    }
+    let mut files = Vec::new();
+    for (index, plate) in lay(stages, stood).iter().enumerate() {
+        let number = index + 1;
+        let bytes = plate::bytes(stages, plate, number, corrected, design, |laid| {
+            let run = laid.piece.run;
+            let (at, mesh) = meshes.remove(&(run, laid.piece.index)).ok_or_else(|| stages.not_made(run))?;
+            pieces[at].plate = Some(number);
+            Ok(mesh)
+        })?;
+        files.push(PackFile { path: format!("plates/plate-{number}.3mf"), bytes });
+    }
+    Ok(files)
+}
+
+/// What is in a pack of one run.
+struct OfRun<'s> {
+    /// What the sheet tells of its pieces.
+    told: Vec<Piece<'s>>,
+    files: Vec<PackFile>,
+    /// Which of its pieces are to lie on a plate.
+    to_lay: Vec<(usize, ToLay)>,
+}
+
 fn of_run<'s>(
     stages: &'s Stages<'_>,
     run: usize,
@@ -85,22 +132,25 @@ fn of_run<'s>(
     deviation: Deviation,
     correction: Option<&Compensation>,
     design: &DesignTold<'_>,
-) -> Result<(Vec<Piece<'s>>, Vec<PackFile>), Refusal> {
+) -> Result<OfRun<'s>, Refusal> {
     let printed = stages.pieces(run);
     if printed.is_empty() {
         return Err(stages.not_made(run));
     }
     let cutting = stages.cutting(run);
-    let (mut told, mut files) = (Vec::new(), Vec::new());
+    let (mut told, mut files, mut to_lay) = (Vec::new(), Vec::new(), Vec::new());
     for piece in &printed {
-        let made = Made::of(stages, piece, &cutting, deviation, correction)?;
+        let (made, datum) = Made::of(stages, piece, &cutting, deviation, correction)?;
+        if let (Some(standing), Some(mesh)) = (made.standing.clone(), datum) {
+            to_lay.push((told.len(), ToLay { piece: piece.clone(), standing, mesh }));
+        }
         let (piece, its_files) = made.told(stages, piece, &cutting, stem, correction, design);
         told.push(piece);
         files.extend(its_files);
     }
     let papers = papers(stages, run)?.into_iter();
     files.extend(papers.map(|(kind, bytes)| PackFile { path: format!("{stem}/{}", kind.file_name(stem)), bytes }));
-    Ok((told, files))
+    Ok(OfRun { told, files, to_lay })
 }
 
 /// A made piece with its file's mesh.
@@ -120,27 +170,28 @@ struct Made {
 }
 
 impl Made {
+    /// The piece as it stands, and its mesh in the datum where it is to lie on a plate too.
     fn of(
         stages: &Stages<'_>,
         piece: &Printed,
         cutting: &Cutting,
         deviation: Deviation,
         correction: Option<&Compensation>,
-    ) -> Result<Self, Refusal> {
+    ) -> Result<(Self, Option<Mesh>), Refusal> {
         let run = piece.run;
         let subject = Subject::of_piece(stages, piece)?;
         let standing = subject.chosen().filter(Standing::fits);
         let (deviation, mesh) = meshed(stages, piece, deviation, correction)?;
-        let mesh = match &standing {
-            Some(standing) => placed(stages, piece, standing, &mesh, correction.is_some())?,
-            None => mesh,
+        let (mesh, datum) = match &standing {
+            Some(standing) => (placed(stages, piece, standing, &mesh, correction.is_some())?, Some(mesh)),
+            None => (mesh, None),
         };
         let mesh = sound(stages, run, mesh)?;
         let limits = limits(stages, piece, correction, standing.is_some())?;
         let name = piece.called(&stages.design.runs[run].name);
         let stl = export::stl(&mesh, &export::called(&name, correction.is_some()));
         let solid = read_stl(&stl).ok_or_else(|| stages.not_made(run))?;
-        Ok(Self {
+        let made = Self {
             deviation,
             questions: questions(&solid, &limits),
             material: limits.material,
@@ -150,7 +201,8 @@ impl Made {
             standing,
             mesh,
             stl,
-        })
+        };
+        Ok((made, datum))
     }
 
     /// What the sheet tells of it, and its files.
@@ -199,6 +251,8 @@ impl Made {
                 supports: standing.supports,
                 bands: standing.bands,
             }),
+            // Known once all pieces are laid out.
+            plate: None,
             material: self.material,
             bore: self.bore,
             deviation: self.deviation,

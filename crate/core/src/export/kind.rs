@@ -21,6 +21,8 @@ pub enum Kind {
     StiffnessPlot,
     /// The fit coupon of one run's tube: 3MF, or an archive of STLs.
     Coupon,
+    /// The pieces of one plate in their places on it, 3MF.
+    Plate,
     /// The design itself, canonical JSON.
     Design,
     /// An archive of everything: all of the above of each made run, and the design.
@@ -41,6 +43,7 @@ impl Kind {
         Self::MarginsPlot,
         Self::StiffnessPlot,
         Self::Coupon,
+        Self::Plate,
         Self::Design,
         Self::All,
         Self::Pack,
@@ -61,6 +64,7 @@ impl Kind {
             Self::MarginsPlot => "margins-plot",
             Self::StiffnessPlot => "stiffness-plot",
             Self::Coupon => "coupon",
+            Self::Plate => "plate",
             Self::Design => "design",
             Self::All => "all",
             Self::Pack => "pack",
@@ -71,7 +75,7 @@ impl Kind {
     pub fn extension(self) -> &'static str {
         match self {
             Self::Stl => "stl",
-            Self::ThreeMf | Self::Coupon => "3mf",
+            Self::ThreeMf | Self::Coupon | Self::Plate => "3mf",
             Self::BendTable | Self::Points => "csv",
             Self::Drawing | Self::LossPlot | Self::MarginsPlot | Self::StiffnessPlot => "svg",
             Self::Design => "json",

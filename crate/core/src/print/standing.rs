@@ -117,6 +117,24 @@ impl Standing {
         self.layers(printer).zip(printer.seconds_per_layer).map(|(layers, seconds)| layers * seconds / 3600.0)
     }
 
+    /// The same with the middle of its box over another place of the plate, turned by a right angle about z if asked.
+    pub fn laid(mut self, middle: [f64; 2], turned: bool) -> Self {
+        if turned {
+            let [x, y, z] = self.frame.rows;
+            self.frame = Frame { rows: [-y, x, z] };
+            let around = |at: Vec3| Vec3::new(-at.y, at.x, at.z);
+            self.moved = around(self.moved);
+            let [a, b] = [around(self.bounds.min), around(self.bounds.max)];
+            self.bounds = Bounds { min: Vec3::new(b.x, a.y, a.z), max: Vec3::new(a.x, b.y, b.z) };
+            self.figures.turned = self.frame.turned();
+        }
+        let now = (self.bounds.min + self.bounds.max) / 2.0;
+        let by = Vec3::new(middle[0] - now.x, middle[1] - now.y, 0.0);
+        self.moved += by;
+        self.bounds = Bounds { min: self.bounds.min + by, max: self.bounds.max + by };
+        self
+    }
+
     /// A mesh of the datum on the plate; corners that were shared stay shared.
     pub fn mesh(&self, mesh: &Mesh) -> Mesh {
         let placed = mesh.positions.chunks_exact(3).flat_map(|at| {

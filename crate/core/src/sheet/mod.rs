@@ -55,6 +55,8 @@ pub struct Piece<'a> {
     pub low: f64,
     /// How it stands on the plate; none where it fits in no way, the file then being in the datum.
     pub stood: Option<Stood>,
+    /// Number of the plate that it lies on with others; none where it fits in no way.
+    pub plate: Option<usize>,
     /// Volume of material, mm3.
     pub material: f64,
     /// Volume of the bore, mm3.

@@ -12,6 +12,7 @@ pub(super) fn told(html: &mut Html, sheet: &Sheet<'_>) {
     }
     let rows: Vec<Row> = sheet.pieces.iter().map(|piece| ordered(sheet, piece)).collect();
     html.table(words::ORDER, words::ORDER_COLUMNS, &rows);
+    html.remark(words::PLATES_ARE);
     html.element("h3", words::STANCE);
     html.list("ul", sheet.pieces.iter().map(|piece| stance(sheet, piece)));
     html.element("h3", words::FINISH);
@@ -33,6 +34,7 @@ fn ordered(sheet: &Sheet<'_>, piece: &Piece<'_>) -> Row {
         cells: vec![
             format!("{}.stl or .3mf", piece.file),
             piece.name.clone(),
+            piece.plate.map_or("none".to_owned(), |plate| plate.to_string()),
             times(piece.sides),
             fixed(cm3, 2),
             fixed(cm3 * process.material.density_g_per_cm3, 1),
@@ -49,6 +51,7 @@ fn ordered(sheet: &Sheet<'_>, piece: &Piece<'_>) -> Row {
             ("cm3", cm3.to_string()),
             ("triangles", piece.triangles.to_string()),
             ("stands", piece.stood.is_some().to_string()),
+            ("plate", piece.plate.map_or(String::new(), |plate| plate.to_string())),
         ],
     }
 }

@@ -20,6 +20,7 @@ pub(super) const ORDER: &str = "What to print";
 pub(super) const ORDER_COLUMNS: &[&str] = &[
     "File",
     "Tube",
+    "Plate",
     "Box as it stands, mm",
     "Material, cm³",
     "Mass, g",
@@ -29,6 +30,8 @@ pub(super) const ORDER_COLUMNS: &[&str] = &[
     "Material",
     "Printer class",
 ];
+pub(super) const PLATES_ARE: &str = "Plate: the 3MF of that number in the folder “plates” holds the same solids side by side, each as it \
+    stands, 3 mm and more between their boxes (common practice, no source). Print the plates or the single files, not both.";
 pub(super) const STANCE: &str = "Stance";
 pub(super) const FINISH: &str = "Finish wished";
 pub(super) const BANDS: &str = "Sealing bands: no supports and no scars here";

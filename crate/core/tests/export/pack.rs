@@ -67,6 +67,10 @@ fn a_pack_holds_every_file_of_every_run() {
                 expected.insert(format!("{run}/{run}{end}"));
             }
         }
+        let plates: Value = serde_json::from_str(&engine::plates(&text).unwrap()).unwrap();
+        for number in 1..=plates["plates"].as_array().unwrap().len() {
+            expected.insert(format!("plates/plate-{number}.3mf"));
+        }
         let (coupons, rest): (BTreeSet<&str>, BTreeSet<&str>) =
             names.iter().partition(|name| name.starts_with("coupons/"));
         assert_eq!(rest, expected.iter().map(String::as_str).collect());
@@ -109,6 +113,7 @@ fn hostile_names_stay_names() {
         "sheet.html",
         "Plots",
         "coupons",
+        "plates",
         "checksums.txt",
         "\"><img src=x onerror=y>",
         "Puffin.json",
