@@ -18,6 +18,7 @@ import { Measuring } from "./measure/measuring.js";
 import { Notices } from "./notices.js";
 import { Opening } from "./opening.js";
 import { page } from "./page.js";
+import { Layout } from "./plate/layout.js";
 import { Plate } from "./plate/plate.js";
 import { PreviewDesk } from "./preview/desk.js";
 import { nextTheme, themeInForce } from "./preview/theme.js";
@@ -81,6 +82,7 @@ export class App {
     this.comparing = new Comparing(this);
     this.whatIf = new WhatIf(this);
     this.plate = new Plate(this);
+    this.layout = new Layout(this);
     this.asked = new Asked(this);
     this.saving = new Saving(this);
     this.sharing = new Sharing(this);
@@ -210,6 +212,7 @@ export class App {
     this.preview.solid.fitNext();
     this.whatIf.anotherDesign();
     this.plate.anotherDesign();
+    this.layout.anotherDesign();
   }
 
   /** Follows the focus: the hint of the field at the foot of the page, the run that is worked on in the preview. */
@@ -245,6 +248,7 @@ export class App {
     void this.comparing.refresh();
     void this.whatIf.refresh();
     void this.plate.refresh();
+    void this.layout.refresh();
     clearTimeout(this.#rest);
     this.#rest = setTimeout(() => {
       this.spoken = standing(this.store.design, this.problems, this.findings);

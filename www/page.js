@@ -8,6 +8,7 @@ import { form } from "./form/sections.js";
 import { section } from "./form/section.js";
 import { isBlank } from "./form/sheet.js";
 import { platePanel } from "./plate/panel.js";
+import { platesFold } from "./plate/plates.js";
 import { previewPanel } from "./preview/panel.js";
 import { chosenTheme } from "./preview/theme.js";
 import { printedPages } from "./result/drawing.js";
@@ -59,7 +60,7 @@ export function page(app, sheet) {
           ${section("whole-loop", "What the loop does", nothing, loopPanel(sheet))}
           ${section("plots", "Plots", nothing, plotsPanel(sheet, app.graphs, filesState.save))}
           ${section("what-if", "What if", nothing, whatIfPanel(sheet, app.whatIf))}
-          ${section("plate", "On the plate", nothing, platePanel(sheet, app.plate, filesState))}
+          ${section("plate", "On the plate", nothing, [platePanel(sheet, app.plate, filesState), sheet.design.runs.length > 0 ? platesFold(sheet, app.layout, filesState) : nothing])}
           ${section("files", "Files", nothing, files(sheet, filesState))}
           ${section("compare", "Compare", nothing, comparePanel(sheet, app.comparing))}
           <p class="source private">Nothing that you type leaves this machine: there is no account, no cookie, nothing is counted, and the page's own policy forbids it to ask anything of another place.</p>

@@ -12,8 +12,8 @@ import { PLOTS } from "./graphs.js";
 /** @import { Asked, Fineness } from "./asked.js" */
 /** @import { PlotKind } from "./graphs.js" */
 
-/** @typedef {{ kind: "stl" | "3mf" | "bend-table" | "points" | "drawing" | PlotKind | "all" | "pack" | "design" | "coupon", run?: string, deviation?: Fineness, flip?: boolean, from?: string,
- *   stance?: Stood | true, piece?: number, format?: "3mf" | "stl", compensated?: boolean }} FileRequest */
+/** @typedef {{ kind: "stl" | "3mf" | "bend-table" | "points" | "drawing" | PlotKind | "all" | "pack" | "design" | "coupon" | "plate", run?: string, deviation?: Fineness, flip?: boolean, from?: string,
+ *   stance?: Stood | true, piece?: number, plate?: number, format?: "3mf" | "stl", compensated?: boolean }} FileRequest */
 /** @typedef {{ deviation: Fineness, setDeviation: (deviation: Fineness) => void, asked: Asked, making: boolean, compensated: boolean,
  *   setCompensated: (compensated: boolean) => void, save: (request: FileRequest) => void }} FilesState */
 

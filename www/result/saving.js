@@ -80,7 +80,7 @@ export class Saving {
    * @returns {FileRequest}
    */
   #sized(request) {
-    const stated = ["stl", "3mf", "all", "pack"].includes(request.kind) && !this.compensated && this.#app.report?.fit.state === "applied";
+    const stated = ["stl", "3mf", "plate", "all", "pack"].includes(request.kind) && !this.compensated && this.#app.report?.fit.state === "applied";
     return stated ? { ...request, compensated: false } : request;
   }
 
