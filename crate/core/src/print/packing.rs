@@ -72,9 +72,9 @@ fn first_fit(sides: &[[i64; 2]], order: &[usize], room: [i64; 2], gap: i64) -> V
 }
 
 fn in_the_middle(plate: &mut [Spot], sides: &[[i64; 2]], room: [i64; 2]) {
-    for axis in 0..2 {
+    for (axis, side) in room.into_iter().enumerate() {
         let far = plate.iter().map(|spot| spot.at[axis] + lying(sides[spot.item], spot.turned)[axis]).max();
-        let by = (room[axis] - far.unwrap_or_default()) / 2;
+        let by = (side - far.unwrap_or_default()) / 2;
         plate.iter_mut().for_each(|spot| spot.at[axis] += by);
     }
 }
