@@ -204,7 +204,7 @@ fn a_pack_and_a_bundle_hold_every_piece_and_say_how_to_join_them() {
         assert!(sheet.contains(words), "{words}");
     }
     // The coolant of the whole bore, counted once: 8 mm over the run's length.
-    let sum = rows("data-sum")[0].children().filter(roxmltree::Node::is_element).nth(4).unwrap();
+    let sum = rows("data-sum")[0].children().filter(roxmltree::Node::is_element).nth(5).unwrap();
     let told: f64 = sum.text().unwrap().parse().unwrap();
     let bore = json_of(engine::report(&text))["runs"][0]["bore_mm3"].as_f64().unwrap() / 1e3;
     assert!((told - bore).abs() < 0.051, "{told} {bore}");
