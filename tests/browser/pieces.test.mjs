@@ -49,7 +49,7 @@ test("a tube that fits in no stance is cut into the fewest pieces, each with its
     assert.equal(await page.locator("table.pieces tbody tr").count(), 3);
     await page.evaluate(() => document.querySelector("table.pieces").scrollIntoView());
     await shot(page, "pieces");
-    for (let step = 0; step < 2; step += 1) await page.getByRole("button", { name: /^Undo: / }).click();
+    for (let step = 0; step < 2; step += 1) await page.locator(".tools").getByRole("button", { name: /^Undo: / }).click();
     await settled(page);
     assert.deepEqual((await keptDesign(page)).runs[0].cuts, []);
   });
