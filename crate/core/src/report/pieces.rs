@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::numbers::BoundsMm;
 use super::runs::skin_bounds;
-use crate::centreline::Centreline;
+use crate::centreline::{Bounds, Centreline};
 use crate::engine::{Piece, Stages};
 use crate::service::{JointLoad, piece_price};
 use crate::tube::Joint;
@@ -41,22 +41,19 @@ struct JointReport {
 }
 
 impl PieceReport {
-    /// Of each piece of a made run.
-    pub(super) fn all(stages: &Stages<'_>, run: usize, line: &Centreline) -> Vec<Self> {
+    /// Of each piece of a made run, which has those bounds.
+    pub(super) fn all(stages: &Stages<'_>, run: usize, line: &Centreline, bounds: &Bounds) -> Vec<Self> {
         let joints = stages.cutting(run).joints;
-        let of = |piece: Piece| Self::of(stages, line, &piece, joints.get(piece.index));
+        let of = |piece: Piece| Self::of(stages, line, bounds, &piece, joints.get(piece.index));
         stages.pieces(run).into_iter().map(of).collect()
     }
 
-    fn of(stages: &Stages<'_>, line: &Centreline, piece: &Piece, joint: Option<&Joint>) -> Self {
+    fn of(stages: &Stages<'_>, line: &Centreline, run: &Bounds, piece: &Piece, joint: Option<&Joint>) -> Self {
         let profile = &piece.profile;
         let [from_mm, to_mm] = profile.span();
         let material = profile.material_volume();
-        let bounds = if piece.of == 1 {
-            skin_bounds(line, profile)
-        } else {
-            skin_bounds(&line.part([from_mm, to_mm]), &profile.from_its_start())
-        };
+        let bounds =
+            if piece.of == 1 { *run } else { skin_bounds(&line.part([from_mm, to_mm]), &profile.from_its_start()) };
         let process = &stages.design.process;
         Self {
             from_mm,
@@ -72,10 +69,7 @@ impl PieceReport {
 
 impl JointReport {
     fn of(stages: &Stages<'_>, run: usize, joint: &Joint) -> Self {
-        let (stated, placed) = (&stages.design.runs[run], &stages.layout.runs[run]);
-        let apart = (placed.start.mouth - placed.end.mouth).norm();
-        let off = [placed.from, placed.to].map(|port| stages.design.ports[port].measured_to);
-        let load = JointLoad::of(&stages.design, stated, joint, apart, off[0] + off[1]);
+        let load = JointLoad::of(&stages.design, &stages.design.runs[run], &stages.layout.runs[run], joint);
         Self {
             number: joint.number,
             seam_mm: joint.at,

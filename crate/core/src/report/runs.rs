@@ -72,6 +72,7 @@ impl<'a> RunReport<'a> {
         let (material, bore) = (profile.material_volume(), profile.bore_volume());
         let density = stages.design.process.material.density_g_per_cm3;
         let coolant = stages.design.working.coolant.density_g_per_cm3;
+        let bounds = skin_bounds(line, &profile);
         Self {
             name: &stated.name,
             made: true,
@@ -81,11 +82,11 @@ impl<'a> RunReport<'a> {
             mass_g: Some(material / MM3_IN_CM3 * density),
             cost: material_cost(&stages.design.process.material, material),
             coolant_g: Some(bore / MM3_IN_CM3 * coolant),
-            bounds_mm: Some(BoundsMm::of(&skin_bounds(line, &profile))),
+            bounds_mm: Some(BoundsMm::of(&bounds)),
             bend_table: bend_table(line).iter().map(Row::of).collect(),
             points_mm: apexes(line).iter().map(point).collect(),
             service: Some(ServiceReport::of(stages, run, line)),
-            pieces: PieceReport::all(stages, run, line),
+            pieces: PieceReport::all(stages, run, line, &bounds),
         }
     }
 
