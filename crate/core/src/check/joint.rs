@@ -48,9 +48,7 @@ fn worst(held: Vec<(f64, Finding)>) -> Option<Finding> {
 }
 
 fn holds(subject: Subject<'_>, run: &OneRun<'_>, joint: &Joint) -> Option<(f64, Finding)> {
-    let apart = (run.pose(true).mouth - run.pose(false).mouth).norm();
-    let off = run.port(true).measured_to + run.port(false).measured_to;
-    let load = JointLoad::of(subject.design, run.run, joint, apart, off)?;
+    let load = JointLoad::of(subject.design, run.run, run.placed, joint)?;
     let at = run.drawn.line.as_ref()?.at(joint.at).point;
     let about = |used: f64, severity: Severity, place: &str| {
         let finding = run.finding("joint", severity, place.to_owned()).at(&at).word("joint", joint.number.to_string());
@@ -66,7 +64,7 @@ fn holds(subject: Subject<'_>, run: &OneRun<'_>, joint: &Joint) -> Option<(f64, 
         let finding = about(together, severity, "/process/joint/length")
             .value(load.shear(), "MPa")
             .limit(load.allowed, PRACTICE)
-            .word("off", words::number(off, "mm"))
+            .word("off", words::number(load.off, "mm"))
             .ways(longer);
         (together, finding)
     });

@@ -124,22 +124,12 @@ impl<'a> OneRun<'a> {
 
     /// The sections along a centreline of `length` mm.
     pub(super) fn profile(&self, length: f64) -> Profile {
-        let plain = self.uncut(length);
-        if self.run.cuts.is_empty() { plain } else { self.cutting().joined(&plain) }
-    }
-
-    fn uncut(&self, length: f64) -> Profile {
-        Profile::of(self.run, self.placed, &self.design.process.printer, length)
+        Profile::of_run(self.design, self.run, self.placed, self.drawn.line.as_ref(), length)
     }
 
     /// Its joints, and the cuts that have no room for one.
     pub(super) fn cutting(&self) -> Cutting {
-        match &self.drawn.line {
-            Some(line) if !self.run.cuts.is_empty() => {
-                Cutting::of(self.design, self.run, self.placed, line, &self.uncut(line.length))
-            }
-            _ => Cutting::default(),
-        }
+        Cutting::of(self.design, self.run, self.placed, self.drawn.line.as_ref())
     }
 
     /// The drawn pieces; none where there is no curve.

@@ -107,19 +107,13 @@ impl<'t> Stages<'t> {
 
     /// The sections of a run whose centreline has `length` mm: put together, where it is cut.
     pub fn profile(&self, run: usize, length: f64) -> Profile {
-        let plain = self.uncut(run, length);
-        if self.design.runs[run].cuts.is_empty() { plain } else { self.cutting(run).joined(&plain) }
+        let (stated, placed) = (&self.design.runs[run], &self.layout.runs[run]);
+        Profile::of_run(&self.design, stated, placed, self.lines[run].line.as_ref(), length)
     }
 
     /// The joints of a run, and the cuts that have no room for one.
     pub fn cutting(&self, run: usize) -> Cutting {
-        let stated = &self.design.runs[run];
-        match &self.lines[run].line {
-            Some(line) if !stated.cuts.is_empty() => {
-                Cutting::of(&self.design, stated, &self.layout.runs[run], line, &self.uncut(run, line.length))
-            }
-            _ => Cutting::default(),
-        }
+        Cutting::of(&self.design, &self.design.runs[run], &self.layout.runs[run], self.lines[run].line.as_ref())
     }
 
     /// What is printed of a run, piece by piece; one where it is not cut, none where it has no centreline.
@@ -159,11 +153,7 @@ impl<'t> Stages<'t> {
     /// # Errors
     /// A run that cannot be made: what is found about it.
     pub fn mesh(&self, run: usize, deviation: f64) -> Result<Mesh, Refusal> {
-        let (stated, Some(line)) = (&self.design.runs[run], &self.lines[run].line) else {
-            return Err(self.not_made(run));
-        };
-        mesh::run_mesh(stated, &self.profile(run, line.length), line, deviation)
-            .map_err(|fault| self.refused(run, &fault))
+        self.piece_mesh(&self.whole(run)?, deviation)
     }
 
     /// The piece of a run of that number, counted from 1; `path` is where it was given.

@@ -4,6 +4,7 @@ use core::f64::consts::PI;
 
 use super::strength::{allowable, side_load};
 use crate::design::{Design, Run};
+use crate::layout::PlacedRun;
 use crate::strength::Wall;
 use crate::tube::Joint;
 
@@ -20,6 +21,8 @@ pub struct JointLoad {
     /// Shear by the moment M of a crooked fit: a ring of radius r under M carries at most M / (pi r^2) along its edge, a
     /// handbook's line load of a ring of weld. None where the material's modulus is not known.
     pub bending: Option<f64>,
+    /// How far the run's ports may be off together, mm.
+    pub off: f64,
     /// The shear that is allowed: the bond's strength over the safety factor.
     pub allowed: f64,
     /// Hoop stress at the inside of the socket, should the coolant get there, by Lame.
@@ -29,10 +32,11 @@ pub struct JointLoad {
 }
 
 impl JointLoad {
-    /// Of a run's joint; `apart` is the way between the mouths, `off` how far the ports may be off together, mm. None for
-    /// sizes that are none.
-    pub fn of(design: &Design, run: &Run, joint: &Joint, apart: f64, off: f64) -> Option<Self> {
+    /// Of a run's joint. None for sizes that are none.
+    pub fn of(design: &Design, run: &Run, placed: &PlacedRun, joint: &Joint) -> Option<Self> {
         let (process, size) = (&design.process, &joint.size);
+        let apart = (placed.start.mouth - placed.end.mouth).norm();
+        let off = [placed.from, placed.to].map(|port| design.ports[port].measured_to).iter().sum();
         let pressure = design.working.test_kpa.max(design.working.pressure_kpa);
         let glued = size.length - size.tip - size.lead_in;
         let (outer, bore) = (2.0 * size.outer, 2.0 * size.bore);
@@ -48,6 +52,7 @@ impl JointLoad {
             pressure,
             thrust,
             bending,
+            off,
             allowed: process.joint.bond_mpa / process.factors.safety,
             hoop: Wall::under(pressure * MPA, 2.0 * collar, 2.0 * size.socket()).ok()?.hoop_at_bore,
             hoop_allowed: allowable(process).and_then(|allowable| allowable.stress().ok()),

@@ -58,12 +58,11 @@ pub struct Cutting {
 }
 
 impl Cutting {
-    /// The joints of a run whose skins without cuts are `plain`; a cut without room for its joint is left out.
-    pub fn of(design: &Design, run: &Run, placed: &PlacedRun, line: &Centreline, plain: &Profile) -> Self {
+    /// The joints of a run as it is drawn, none where it has no centreline; a cut without room for its joint is left out.
+    pub fn of(design: &Design, run: &Run, placed: &PlacedRun, line: Option<&Centreline>) -> Self {
         let mut cutting = Self::default();
-        if run.cuts.is_empty() {
-            return cutting;
-        }
+        let Some(line) = line.filter(|_| !run.cuts.is_empty()) else { return cutting };
+        let plain = &Profile::of(run, placed, &design.process.printer, line.length);
         let room = JointRoom::of(design, placed, line, plain);
         let mut taken = f64::NEG_INFINITY;
         for (cut, stated) in run.cuts.iter().enumerate() {

@@ -2,6 +2,9 @@
 
 use super::size::marks;
 use super::{Cutting, Joint};
+use crate::centreline::Centreline;
+use crate::design::{Design, Run};
+use crate::layout::PlacedRun;
 use crate::tube::{Lobes, Marks, Profile, Section};
 
 impl Cutting {
@@ -90,6 +93,12 @@ impl Joint {
 }
 
 impl Profile {
+    /// The skins of a run of `length` mm put together, where it is cut; `line` is its centreline, if it has one.
+    pub fn of_run(design: &Design, run: &Run, placed: &PlacedRun, line: Option<&Centreline>, length: f64) -> Self {
+        let plain = Self::of(run, placed, &design.process.printer, length);
+        if run.cuts.is_empty() { plain } else { Cutting::of(design, run, placed, line).joined(&plain) }
+    }
+
     /// The key rises inside the socket's mouth, so that the spigot goes in; near the tip a shallow ring takes up what
     /// adhesive the tip wipes along, before it gets to the bore. The bore is open, so air needs no way out.
     fn end_in_spigot(&mut self, joint: &Joint, [from, _]: [f64; 2]) {
