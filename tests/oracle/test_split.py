@@ -67,31 +67,48 @@ def across(corners, faces, origin, directions):
     return found
 
 
+def gaps(joint, before, after):
+    """The gap between a joint's spigot and socket, looked at round it and along it."""
+    for step, (point, tangent) in enumerate(joint["points"]):
+        along = joint["length"] * step / 10
+        # Where the key has risen, past the mouth's lead-in, before the ring for the adhesive and the tip's lead-in.
+        catch = 2 * (joint["catch"] or 0) + 0.3
+        if not max(joint["ramp"], joint["lead_in"]) + 0.1 < along < joint["length"] - joint["tip"] - catch - 0.1:
+            continue
+        point, tangent = np.array(point), np.array(tangent)
+        first = np.cross(tangent, [0.31, 0.54, 0.78])
+        first /= np.linalg.norm(first)
+        second = np.cross(tangent, first)
+        angles = np.arange(12) * np.pi / 6 + 0.1
+        directions = [np.cos(a) * first + np.sin(a) * second for a in angles]
+        spigot = across(*before, point, directions)
+        socket = across(*after, point, directions)
+        for inside, outside in zip(spigot, socket):
+            # From the axis: the bore, then the spigot's outside; then the socket's inside.
+            yield outside[0] - inside[1]
+
+
 def test_the_gap_between_spigot_and_socket_is_the_stated_clearance(runs):
     looks = 0
     for folder, run in runs:
         meshes = [read(folder, piece) for piece in run["pieces"]]
         for joint, before, after in zip(run["joints"], meshes, meshes[1:]):
-            for step, (point, tangent) in enumerate(joint["points"]):
-                along = joint["length"] * step / 10
-                # Where the key has risen, past the mouth's lead-in, before the ring for the adhesive and the tip's lead-in.
-                catch = 2 * (joint["catch"] or 0) + 0.3
-                if not max(joint["ramp"], joint["lead_in"]) + 0.1 < along < joint["length"] - joint["tip"] - catch - 0.1:
-                    continue
-                point, tangent = np.array(point), np.array(tangent)
-                first = np.cross(tangent, [0.31, 0.54, 0.78])
-                first /= np.linalg.norm(first)
-                second = np.cross(tangent, first)
-                angles = np.arange(12) * np.pi / 6 + 0.1
-                directions = [np.cos(a) * first + np.sin(a) * second for a in angles]
-                spigot = across(*before, point, directions)
-                socket = across(*after, point, directions)
-                for inside, outside in zip(spigot, socket):
-                    # From the axis: the bore, then the spigot's outside; then the socket's inside.
-                    gap = outside[0] - inside[1]
-                    assert abs(gap - joint["clearance"]) <= WITHIN, f"{run['kind']}, {run['seed']}: {gap}, {joint['clearance']}"
-                    looks += 1
+            for gap in gaps(joint, before, after):
+                assert abs(gap - joint["clearance"]) <= WITHIN, f"{run['kind']}, {run['seed']}: {gap}, {joint['clearance']}"
+                looks += 1
     assert looks > 500
+
+
+def test_a_piece_that_is_pushed_aside_is_seen(runs):
+    """The control: moved across by a third more than the clearance, its gap is wrong and it is in its neighbour."""
+    folder, run = next((folder, run) for folder, run in runs if run["joints"][0]["clearance"] > 2 * WITHIN)
+    joint = run["joints"][0]
+    before, (corners, faces) = (read(folder, piece) for piece in run["pieces"][:2])
+    _, tangent = joint["points"][5]
+    aside = np.cross(tangent, [0.31, 0.54, 0.78])
+    moved = corners + aside / np.linalg.norm(aside) * joint["clearance"] * 4 / 3
+    assert max(abs(gap - joint["clearance"]) for gap in gaps(joint, before, (moved, faces))) > WITHIN
+    assert not (solid(*before) ^ solid(moved, faces)).is_empty()
 
 
 def test_the_pieces_together_are_the_run_but_for_the_adhesive(runs):
