@@ -1,11 +1,10 @@
 // The page when it cannot start: why, that the work is kept, and the ways on. Made without anything that may be what failed.
 
 import { copied } from "./clipboard.js";
-import { slotsAfter, readSlot } from "./keep/slots.js";
+import { setName, setText } from "./keep/set.js";
+import { KEPT, readSlot, slotsAfter } from "./keep/slots.js";
 import { download } from "./result/download.js";
 import { troubleReport } from "./words/trouble.js";
-
-const KEPT = "tubewright.kept.1.";
 
 /** @param {string} reason */
 export function showFailure(reason) {
@@ -68,6 +67,5 @@ function saveDesigns() {
       return text;
     }
   });
-  const text = JSON.stringify({ format: "tubewright-designs", version: 1, designs }, undefined, 1);
-  download(new TextEncoder().encode(text), "tubewright-designs.json");
+  download(setText(designs), setName());
 }

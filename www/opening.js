@@ -4,6 +4,7 @@ import { closeDialog } from "./dialog.js";
 import { blankDesign } from "./design/fresh.js";
 import { designOf, MOST_BYTES } from "./design/open.js";
 import { isDesignShaped } from "./design/shape.js";
+import { isSet } from "./keep/set.js";
 import { counted } from "./words/numbers.js";
 import { wordsWithPlace } from "./words/errors.js";
 import { textIn } from "./share/fragment.js";
@@ -104,7 +105,7 @@ export class Opening {
   /** @param {File} file */
   async #openFile(file) {
     const { keeping } = this.#app;
-    if (/\.json$/i.test(file.name) && file.size <= MOST_BYTES && await isOfMany(file)) {
+    if (/\.json$/i.test(file.name) && file.size <= MOST_BYTES && await isSet(file)) {
       const taken = await keeping.takeAll(await file.text());
       const { taken: count = 0, refused = [] } = taken ?? {};
       const words = [`${counted(count, "design")} of “${file.name}” ${count === 1 ? "is" : "are"} under “Designs” now.`, ...refused.map((one) => `Not taken: ${one}`)];
@@ -134,14 +135,6 @@ export class Opening {
       this.#app.edits.count(-1);
     }
   }
-}
-
-// Where a file of many says so, characters.
-const EARLY = 200;
-
-/** @param {File} file */
-async function isOfMany(file) {
-  return /"format"\s*:\s*"tubewright-designs"/.test(await file.slice(0, EARLY).text());
 }
 
 function closeMenu() {

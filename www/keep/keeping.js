@@ -6,12 +6,12 @@ import { isDesignShaped } from "../design/shape.js";
 import { whole } from "../design/whole.js";
 import { download } from "../result/download.js";
 import { pictureText } from "./picture.js";
+import { designsIn, setName, setText } from "./set.js";
 import { freshWord, setOwnDesign } from "./slots.js";
 import { stepsFrom, stepsText } from "./steps.js";
 
 /** @import { App } from "../app.js" */
 /** @import { Design } from "../design/types.js" */
-/** @import { Scene } from "../engine/messages.js" */
 /** @import { Listed, Shelf } from "./shelf.js" */
 /** @import { Failure } from "./slots.js" */
 
@@ -23,7 +23,6 @@ const FAILED = {
   full: "The browser's storage is full: your last changes are not kept if you leave. Save the design as a file, or remove designs that you no longer need under “Designs”.",
   closed: "The browser does not let this page keep anything: your last changes are not kept if you leave. Save the design as a file.",
 };
-const SET = "tubewright-designs";
 
 export class Keeping {
   /** @type {App} */
@@ -32,10 +31,12 @@ export class Keeping {
   #shelf;
   #rest = 0;
   #id = "";
-  /** @type {Scene | undefined} */
+  /** @type {string | undefined} the engine's text of the design's scene: read only when its picture is kept */
   #scene;
   /** @type {Listed[]} what the dialog lists */
   listed = [];
+  /** @type {{ when: string, text: string }[]} and what was set aside */
+  damaged = [];
 
   /**
    * @param {App} app
@@ -56,10 +57,6 @@ export class Keeping {
     addEventListener("pagehide", () => this.#settle());
   }
 
-  get damaged() {
-    return this.#shelf.damaged();
-  }
-
   /** The design was changed, or another one took its place. */
   changed() {
     const { store } = this.#app;
@@ -72,13 +69,13 @@ export class Keeping {
 
   /** @param {string} scene the engine's text, of the design as it is */
   seen(scene) {
-    this.#scene = JSON.parse(scene);
+    this.#scene = scene;
   }
 
   /** The dialog is about to be looked at. */
   list() {
     this.#settle();
-    this.listed = this.#shelf.list();
+    [this.listed, this.damaged] = [this.#shelf.list(), this.#shelf.damaged()];
     this.#app.redraw();
   }
 
@@ -136,8 +133,7 @@ export class Keeping {
   saveAll() {
     this.#settle();
     const designs = this.#shelf.list().toReversed().flatMap(({ id }) => this.#shelf.read(id)?.design ?? []);
-    const text = JSON.stringify({ format: SET, version: 1, designs }, undefined, 1);
-    download(new TextEncoder().encode(text), `${SET}-${new Date().toISOString().slice(0, 10)}.json`);
+    download(setText(designs), setName());
   }
 
   /**
@@ -193,7 +189,7 @@ export class Keeping {
     clearTimeout(this.#rest);
     const { id } = this.#app.store.state;
     this.#shelf.keepSteps(id, stepsText(this.#app.store.steps));
-    if (this.#scene && this.#app.settled) this.#shelf.keepPicture(id, pictureText(this.#scene));
+    if (this.#scene && this.#app.settled) this.#shelf.keepPicture(id, pictureText(JSON.parse(this.#scene)));
   }
 
   /**
@@ -222,20 +218,6 @@ export class Keeping {
   #takeOther(id) {
     const state = this.#shelf.read(id);
     if (state) this.#app.store.adopt(whole(state.design, this.#app.words), "what another tab changed");
-  }
-}
-
-/**
- * The designs in a file of many.
- * @param {string} text
- * @returns {any[] | undefined}
- */
-function designsIn(text) {
-  try {
-    const value = JSON.parse(text);
-    return value?.format === SET && Array.isArray(value.designs) ? value.designs : undefined;
-  } catch {
-    return undefined;
   }
 }
 

@@ -3,13 +3,12 @@
 
 import { changesBetween } from "../design/change.js";
 import { isDesignShaped } from "../design/shape.js";
-import { emptySlot, freshWord, readSlot, slotsAfter, writeSlot } from "./slots.js";
+import { emptySlot, freshWord, KEPT, readSlot, slotsAfter, writeSlot } from "./slots.js";
 
 /** @import { Design } from "../design/types.js" */
 /** @import { State } from "../design/store.js" */
 /** @import { Failure } from "./slots.js" */
 
-const KEPT = "tubewright.kept.1.";
 const STEPS = "tubewright.steps.1.";
 const PICTURE = "tubewright.picture.1.";
 const DAMAGED = "tubewright.damaged.";
@@ -53,9 +52,7 @@ export class Shelf {
    * @returns {Outcome}
    */
   keep(state) {
-    const there = entryIn(readSlot(KEPT + state.id) ?? "");
-    // A step back to a design that this tab has not looked at since it was reloaded finds it as it was left.
-    const foreign = there !== undefined && there.stamp !== this.#stamps.get(state.id) && changesBetween(there.design, state.design).length > 0;
+    const foreign = this.#isTaken(state);
     const id = foreign ? freshWord() : state.id;
     const own = freshWord();
     /** @type {Entry} */
@@ -70,6 +67,19 @@ export class Shelf {
     this.#stamps.set(id, own);
     writeSlot(LAST, id);
     return foreign ? { copy: id } : {};
+  }
+
+  /**
+   * Whether another tab has put something else into a state's slot.
+   * @param {State} state
+   */
+  #isTaken({ id, design }) {
+    const [text, own] = [readSlot(KEPT + id) ?? "", this.#stamps.get(id)];
+    // At most keys the slot is as this tab left it, which its first words say.
+    if (own !== undefined && text.startsWith(`{"stamp":"${own}"`)) return false;
+    const there = entryIn(text);
+    // A step back to a design that this tab has not looked at since it was reloaded finds it as it was left.
+    return there !== undefined && there.stamp !== own && changesBetween(there.design, design).length > 0;
   }
 
   /** Every design that is kept, the last changed first. @returns {Listed[]} */

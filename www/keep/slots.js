@@ -1,6 +1,9 @@
 // The browser's storage, by named slots: what was written is there again next time, or the page says why not. It may be
 // full, forbidden or missing; nothing here throws.
 
+/** Each design's slot begins so. */
+export const KEPT = "tubewright.kept.1.";
+
 /**
  * Why something could not be kept. `full`: there is no room; else storage is closed to the page.
  * @typedef {"full" | "closed"} Failure
