@@ -42,18 +42,16 @@ export class Edits {
     try {
       const found = /** @type {Cuts} */ (JSON.parse(await link.ask("cuts", JSON.stringify(design), run)));
       if (store.design !== design) return;
-      if (found.pieces === null) {
-        this.#app.say("cut", { kind: "trouble", text: `${run} was not cut: ${found.why ?? "no way was found."}` });
-        return;
+      const whole = found.pieces === 1;
+      if (found.pieces === null) this.#app.say("cut", { kind: "trouble", text: `${run} was not cut: ${found.why ?? "no way was found."}` });
+      else if (found.patch.length === 0) this.#app.say("cut", { kind: "word", text: cutWords(run, found.pieces) });
+      else {
+        const made = await this.#make("apply", found.patch, whole ? `leave “${run}” whole` : `cut “${run}”`, { subject: "cut", words: `${run} was not cut`, goTo: undefined });
+        if (!made) return;
+        const after = store.design;
+        const undo = { label: "Undo: as it was before", run: () => store.design === after && store.undo() };
+        this.#app.say("cut", { kind: "word", text: cutWords(run, found.pieces), action: undo });
       }
-      const words = found.pieces === 1 ? `${run} fits the printer whole.` : `${run} is cut into ${found.pieces} pieces, the fewest that fit the printer.`;
-      if (found.patch.length > 0) {
-        const next = JSON.parse(await link.ask("apply", JSON.stringify(design), JSON.stringify(found.patch)));
-        if (store.design !== design) return;
-        store.adopt(next, found.pieces === 1 ? `leave “${run}” whole` : `cut “${run}”`);
-      }
-      const undo = { label: "Undo: as it was before", run: () => store.design !== design && store.undo() };
-      this.#app.say("cut", { kind: "word", text: words, ...(found.patch.length > 0 ? { action: undo } : {}) });
     } catch (error) {
       this.#app.say("cut", { kind: "trouble", text: `${run} was not cut: ${wordsOf(error)}` });
     } finally {
@@ -75,6 +73,7 @@ export class Edits {
    * @param {unknown} request
    * @param {string | undefined} name of the step
    * @param {{ subject: string, words: string, goTo: string | undefined }} how
+   * @returns {Promise<boolean>} whether it was made
    */
   async #make(call, request, name, { subject, words, goTo }) {
     const { link, store } = this.#app;
@@ -83,14 +82,24 @@ export class Edits {
     try {
       const edited = JSON.parse(await link.ask(call, JSON.stringify(design), JSON.stringify(request)));
       // A key typed while the edit was under way wins: the edit was of the design before it.
-      if (store.design !== design) return;
+      if (store.design !== design) return false;
       store.adopt(edited, name);
       this.#app.say(subject, undefined);
       if (goTo !== undefined) this.#app.show(goTo);
+      return true;
     } catch (error) {
       this.#app.say(subject, { kind: "trouble", text: `${words}: ${wordsOf(error)}` });
+      return false;
     } finally {
       this.count(-1);
     }
   }
+}
+
+/**
+ * @param {string} run
+ * @param {number} pieces
+ */
+function cutWords(run, pieces) {
+  return pieces === 1 ? `${run} fits the printer whole.` : `${run} is cut into ${pieces} pieces, the fewest that fit the printer.`;
 }

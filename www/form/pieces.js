@@ -36,7 +36,7 @@ export function piecesPart(sheet, run, index) {
     @toggle=${(/** @type {Event} */ event) => fold(run, /** @type {HTMLDetailsElement} */ (event.target).open)}>
     <summary>Pieces: <span class="source">${cuts.length === 0 ? "printed whole" : `cut into ${cuts.length + 1}`}</span></summary>
     <p class="source">A tube that does not fit the printer is cut, and its pieces are bonded: each slides into a socket on the next, a key lets it go in one way only, and rings count the joints.${length === undefined ? "" : ` It is ${fixed(length, 1)} mm long.`}</p>
-    ${repeat(cuts, identityOf, (cut, at) => cutRow(sheet, cut, `${place}/${at}`, at))} ${notesAt(sheet, place)}
+    ${repeat(cuts, identityOf, (_, at) => cutRow(sheet, `${place}/${at}`, at))} ${notesAt(sheet, place)}
     <div class="adder">
       <button type="button" id="${idOf(place)}-find" ?disabled=${!sheet.fresh} @click=${() => sheet.act.cut(run.name)}>Find the fewest pieces<span class="unseen"> of ${run.name}</span></button>
       <button type="button" class="add" @click=${add}>${sign("add")}<span>Add a cut<span class="unseen"> to ${run.name}</span></span></button>
@@ -56,11 +56,10 @@ function fold(run, open) {
 
 /**
  * @param {Sheet} sheet
- * @param {Cut} _cut
  * @param {string} place
  * @param {number} index
  */
-function cutRow(sheet, _cut, place, index) {
+function cutRow(sheet, place, index) {
   const list = place.slice(0, place.lastIndexOf("/"));
   const remove = () => {
     sheet.act.update(list, (/** @type {Cut[]} */ all) => all.filter((_, at) => at !== index));
