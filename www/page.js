@@ -27,6 +27,7 @@ import { welcome } from "./welcome.js";
 import { mark } from "./words/marks.js";
 
 /** @import { App } from "./app.js" */
+/** @import { Step } from "./design/store.js" */
 /** @import { Sheet } from "./form/sheet.js" */
 
 /** Where a person on a small screen jumps to. */
@@ -87,10 +88,7 @@ function header(app) {
       <button type="button" ?disabled=${!app.fresh} @click=${() => app.saving.save({ kind: "design" })}>Save</button>
       <button type="button" aria-haspopup="dialog" ?disabled=${!app.fresh} @click=${() => openShare(app)}>Share</button>
       <!-- Not disabled at the end of the steps: the focus would be lost with the last of them. -->
-      <button type="button" aria-disabled=${!store.lastStep} title=${store.lastStep ? `Undo: ${app.nameOf(store.lastStep)}` : "Nothing to undo"}
-        @click=${() => store.undo()}>Undo${store.lastStep ? html`<span class="what">: ${app.nameOf(store.lastStep)}</span>` : nothing}</button>
-      <button type="button" aria-disabled=${!store.nextStep} title=${store.nextStep ? `Redo: ${app.nameOf(store.nextStep)}` : "Nothing to redo"}
-        @click=${() => store.redo()}>Redo${store.nextStep ? html`<span class="what">: ${app.nameOf(store.nextStep)}</span>` : nothing}</button>
+      ${stepButton(app, "Undo", store.lastStep, () => store.undo())} ${stepButton(app, "Redo", store.nextStep, () => store.redo())}
       <button type="button" @click=${() => app.nextTheme()}>Theme: ${theme}</button>
     </div>
     <nav class="jump" aria-label="On this page">
@@ -108,4 +106,17 @@ function header(app) {
         @change=${(/** @type {Event} */ event) => opening.openFrom(/** @type {HTMLInputElement} */ (event.target))}>
     </div>
   </header>`;
+}
+
+/**
+ * Undo or redo, named after what it does.
+ * @param {App} app
+ * @param {"Undo" | "Redo"} what
+ * @param {Step | undefined} step
+ * @param {() => void} press
+ */
+function stepButton(app, what, step, press) {
+  const name = step && app.nameOf(step);
+  return html`<button type="button" aria-disabled=${!step} title=${name ? `${what}: ${name}` : `Nothing to ${what.toLowerCase()}`}
+    @click=${press}>${what}${name ? html`<span class="what">: ${name}</span>` : nothing}</button>`;
 }
