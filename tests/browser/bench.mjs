@@ -77,6 +77,16 @@ export async function settled(page) {
   await drawn(page);
 }
 
+/** Opens the demo of four tubes, waits until all are made, and gives it. */
+export async function openLoop(page) {
+  await settled(page);
+  await page.getByRole("button", { name: "Start from…" }).click();
+  await page.locator(".menu .choice", { hasText: "A loop of four tubes" }).click();
+  await page.waitForFunction(() => document.querySelectorAll(".file-list li").length === 4);
+  await settled(page);
+  return keptDesign(page);
+}
+
 /** Waits until what was asked to be drawn has been. */
 export async function drawn(page) {
   await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));

@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import fs from "node:fs";
 import path from "node:path";
 import { test } from "node:test";
-import { bench, keptDesign, saved, settled, shot } from "./bench.mjs";
+import { bench, keptDesign, openLoop, saved, settled, shot } from "./bench.mjs";
 import { readStl } from "./meshes.mjs";
 import { SITE } from "./site.mjs";
 
@@ -30,11 +30,7 @@ test("no file that the page asks for but the engine is over 200 kB", () => {
 
 test("the loop demo makes four closed tubes", async () => {
   await its.withPage(async (page) => {
-    await settled(page);
-    await page.getByRole("button", { name: "Start from…" }).click();
-    await page.locator(".menu .choice", { hasText: "Demo" }).nth(1).click();
-    await page.waitForFunction(() => document.querySelectorAll(".file-list li").length === 4);
-    await settled(page);
+    await openLoop(page);
     const { runs } = await keptDesign(page);
     assert.equal(runs.length, 4);
     await page.getByRole("radio", { name: /Coarse/ }).check();

@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { bench, keptDesign, saved, settled, shot } from "./bench.mjs";
+import { bench, keptDesign, openLoop, saved, settled, shot } from "./bench.mjs";
 
 const its = bench();
 
@@ -194,10 +194,7 @@ test("several designs: opened, copied, removed and put back, all in one file and
     await page.locator("#at-name").fill("First <i>loop</i>");
     await settled(page);
     const first = await keptDesign(page);
-    await page.getByRole("button", { name: "Start from…" }).click();
-    await page.locator(".menu .choice", { hasText: "Demo" }).nth(1).click();
-    await page.waitForFunction(() => document.querySelectorAll(".file-list li").length === 4);
-    await settled(page);
+    await openLoop(page);
     await page.locator("#at-name").fill("Second");
     await settled(page);
     const second = await keptDesign(page);

@@ -4,19 +4,10 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import axe from "axe-core";
-import { bench, keptDesign, settled, shot } from "./bench.mjs";
+import { bench, keptDesign, openLoop, settled, shot } from "./bench.mjs";
 import { tabTo } from "./keyboard.mjs";
 
 const its = bench();
-
-/** Opens the demo with four runs. */
-async function openLoop(page) {
-  await settled(page);
-  await page.getByRole("button", { name: "Start from…" }).click();
-  await page.locator(".menu .choice", { hasText: "A loop of four tubes" }).click();
-  await settled(page);
-  return keptDesign(page);
-}
 
 /** The rows of the table of runs: name and lengths. */
 async function rows(page) {

@@ -5,7 +5,7 @@ import fs from "node:fs";
 import path from "node:path";
 import { test } from "node:test";
 import { pathToFileURL } from "node:url";
-import { bench, keptDesign, saved, settled, shot } from "./bench.mjs";
+import { bench, keptDesign, openLoop, saved, settled, shot } from "./bench.mjs";
 import { readStl } from "./meshes.mjs";
 import { SITE, serveSite } from "./site.mjs";
 
@@ -88,10 +88,7 @@ test("the single file does the whole job from a disk: demo, edit, files, thread,
     assert.ok(await page.locator("#at-ports-0-at-0").inputValue());
     assert.ok(await page.evaluate(() => document.querySelector(".top img").naturalWidth > 0), "the mark is drawn");
     assert.equal(await page.locator(".preview .trouble").count(), 0, "the solid preview is there");
-    await page.getByRole("button", { name: "Start from…" }).click();
-    await page.locator(".menu .choice", { hasText: "Demo" }).nth(1).click();
-    await page.waitForFunction(() => document.querySelectorAll(".file-list li").length === 4);
-    await settled(page);
+    await openLoop(page);
     await page.locator("#at-name").fill("From a disk");
     await settled(page);
     const { runs } = await keptDesign(page);

@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import zlib from "node:zlib";
-import { bench, keptDesign, settled, shot } from "./bench.mjs";
+import { bench, keptDesign, openLoop, settled, shot } from "./bench.mjs";
 
 const its = bench();
 
@@ -19,11 +19,7 @@ async function linkOf(page) {
 
 test("a link carries the loop to another browser, where it stands beside what was there", async () => {
   await its.withPage(async (page) => {
-    await settled(page);
-    await page.getByRole("button", { name: "Start from…" }).click();
-    await page.locator(".menu .choice", { hasText: "Demo" }).nth(1).click();
-    await page.waitForFunction(() => document.querySelectorAll(".file-list li").length === 4);
-    await settled(page);
+    await openLoop(page);
     const link = await linkOf(page);
     const mine = await keptDesign(page);
     await page.locator("svg.code").waitFor();
@@ -72,7 +68,7 @@ test("a link that is broken, too large, newer or no design is refused in words, 
     await settled(page);
     const before = await keptDesign(page);
     for (const [link, words] of links) {
-      await page.evaluate((hash) => { location.hash = hash; }, new URL(link.replaceAll("undefined", its.url)).hash || link.slice(link.indexOf("#")));
+      await page.evaluate((hash) => { location.hash = hash; }, new URL(link).hash);
       await page.locator(".notice.trouble", { hasText: words }).waitFor();
       assert.deepEqual(await keptDesign(page), before);
       await page.getByRole("button", { name: "Put this message away" }).last().click();
