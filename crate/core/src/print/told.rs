@@ -90,9 +90,9 @@ impl<'s> Subject<'s> {
     }
 }
 
-/// The best ways for a piece of a run, counted from 1, to stand on the printer's plate, as JSON text, the best first: up to five that differ by 20
-/// degrees and more, each with every figure it was judged by; its own stance, where it states one; and the room. Arc lengths
-/// are the run's.
+/// The best ways for a piece of a run, counted from 1, to stand on the printer's plate, as JSON text, the best first: up to
+/// five that differ by 20 degrees and more, each with every figure it was judged by; its own stance, where it states one;
+/// and the room. Arc lengths are the run's.
 ///
 /// # Errors
 /// A run that cannot be made: what is found about it; a piece that it does not have.
