@@ -110,8 +110,10 @@ test("a blank design is typed in by keyboard and comes out as STL, 3MF, zip and 
     assert.equal(await page.locator("#result .note.stop").count(), 0, "a plain right angle has nothing against it");
     await page.waitForFunction(() => document.getElementById("spoken")?.textContent?.includes("1 run"));
 
-    // By keyboard too: the files' buttons.
-    await tabTo(page, "STL of pump out to block in");
+    // By keyboard too: the files' buttons, by the way the page has past all that is between.
+    await tabTo(page, "Files");
+    await page.keyboard.press("Enter");
+    await tabTo(page, "STL of pump out to block in", { most: 12 });
     const stl = await saved(page, () => page.keyboard.press("Enter"));
     assert.match(stl.name, /^[\w -]+\.stl$/);
     holdsTheTube(readStl(stl.bytes), 0.011);
