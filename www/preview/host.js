@@ -79,7 +79,7 @@ export class Preview {
     try {
       this.#view = make(canvas);
     } catch (error) {
-      this.#onTrouble(`The solid preview needs WebGL2, which this browser does not give (${wordsOf(error)}).`);
+      this.#onTrouble(`The solid preview cannot be drawn: ${wordsOf(error)}. The drawing stands in for it.`);
       return;
     }
     const scene = this.#scene;

@@ -85,18 +85,26 @@ pub fn python(requirements: &Path) -> Result<PathBuf> {
 
 /// A Chromium to drive: the one that `CHROMIUM` names, one in PATH, or Debian's.
 pub fn chromium() -> Result<PathBuf> {
-    if let Some(named) = std::env::var_os("CHROMIUM") {
+    browser("CHROMIUM", &["chromium", "chromium-browser", "google-chrome"], &["chromium", "fonts-dejavu-core"])
+}
+
+/// A Firefox to drive: the one that `FIREFOX` names, one in PATH, or Debian's.
+pub fn firefox() -> Result<PathBuf> {
+    browser("FIREFOX", &["firefox-esr", "firefox"], &["firefox-esr", "fonts-dejavu-core"])
+}
+
+fn browser(variable: &str, names: &[&str], packages: &[&str]) -> Result<PathBuf> {
+    if let Some(named) = std::env::var_os(variable) {
         return Ok(PathBuf::from(named));
     }
     let find = || {
         let path = std::env::var_os("PATH")?;
-        let names = ["chromium", "chromium-browser", "google-chrome"];
-        let mut places = std::env::split_paths(&path).flat_map(|folder| names.map(|name| folder.join(name)));
+        let mut places = std::env::split_paths(&path).flat_map(|folder| names.iter().map(move |name| folder.join(name)));
         places.find(|place| place.is_file())
     };
     if let Some(found) = find() {
         return Ok(found);
     }
-    debian(&["chromium", "fonts-dejavu-core"])?;
-    find().context("Chromium was installed but is not in PATH; name it in the variable CHROMIUM")
+    debian(packages)?;
+    find().with_context(|| format!("{} was installed but is not in PATH; name it in the variable {variable}", names[0]))
 }

@@ -78,7 +78,7 @@ pub fn page(tally: &mut Tally) {
         native::example("golden", &[&[&*folder.to_string_lossy()][..], &texts].concat()).run()
     });
     tally.step("engine", "the built engine under node: contract, and native's very bytes", || {
-        node_tests(&place::at("tests/page"), None)
+        node_tests(&place::at("tests/page"), &[])
     });
 }
 
@@ -98,10 +98,10 @@ pub fn oracle(tally: &mut Tally) {
 /// The page in a real browser.
 pub fn browser(tally: &mut Tally) {
     let Some(_) = needed(tally, "browser") else { return };
-    tally.step("browser", "the page in a real Chromium", || {
+    tally.step("browser", "the page in a real Chromium and a real Firefox", || {
         let tests = place::at("tests/browser");
         install::npm(&tests)?;
-        node_tests(&tests, Some(&install::chromium()?))
+        node_tests(&tests, &[("CHROMIUM", install::chromium()?), ("FIREFOX", install::firefox()?)])
     });
 }
 
@@ -123,7 +123,7 @@ fn needed(tally: &mut Tally, part: &str) -> Option<&'static Built> {
 }
 
 /// Every `*.test.mjs` of a folder; none at all is a fault, never a pass.
-fn node_tests(folder: &Path, chromium: Option<&Path>) -> Result<()> {
+fn node_tests(folder: &Path, variables: &[(&str, PathBuf)]) -> Result<()> {
     let entries = fs::read_dir(folder).with_context(|| format!("cannot list {}", folder.display()))?;
     let mut files: Vec<PathBuf> = entries.filter_map(|entry| Some(entry.ok()?.path())).collect();
     files.retain(|path| path.to_string_lossy().ends_with(".test.mjs"));
@@ -134,10 +134,7 @@ fn node_tests(folder: &Path, chromium: Option<&Path>) -> Result<()> {
     // Two files at a time: a browser waits more than it works.
     let node = install::node().args(["--test", "--test-concurrency=2", "--test-reporter", "spec"]);
     let node = node.args(&files).within(place::root());
-    match chromium {
-        Some(path) => node.env("CHROMIUM", path).run(),
-        None => node.run(),
-    }
+    variables.iter().fold(node, |node, (name, value)| node.env(name, value)).run()
 }
 
 fn cargo(args: &[&str]) -> Result<()> {

@@ -27,7 +27,7 @@ const PARTS: [Part; 9] = [
         inner: false,
     },
     Part { name: "oracle", about: "general-purpose libraries judge the files", run: parts::oracle, inner: false },
-    Part { name: "browser", about: "the page in a real Chromium", run: parts::browser, inner: false },
+    Part { name: "browser", about: "the page in a real Chromium and Firefox", run: parts::browser, inner: false },
 ];
 
 /// Runs everything, or the named parts; an error when anything failed.

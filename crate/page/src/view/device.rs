@@ -31,7 +31,7 @@ pub fn open(canvas: &HtmlCanvasElement) -> Result<WebGl2RenderingContext, String
     wanted.set_stencil(false);
     let found = canvas.get_context_with_context_options("webgl2", &wanted).ok().flatten();
     let context = found.and_then(|object| object.dyn_into::<WebGl2RenderingContext>().ok());
-    context.ok_or_else(|| "this browser offers no WebGL2 here, which the preview needs".to_string())
+    context.ok_or_else(|| "this browser offers no WebGL2 here".to_string())
 }
 
 /// The name by which the graphics card, or the software in its place, calls itself.
