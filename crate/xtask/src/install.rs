@@ -99,7 +99,8 @@ fn browser(variable: &str, names: &[&str], packages: &[&str]) -> Result<PathBuf>
     }
     let find = || {
         let path = std::env::var_os("PATH")?;
-        let mut places = std::env::split_paths(&path).flat_map(|folder| names.iter().map(move |name| folder.join(name)));
+        let mut places =
+            std::env::split_paths(&path).flat_map(|folder| names.iter().map(move |name| folder.join(name)));
         places.find(|place| place.is_file())
     };
     if let Some(found) = find() {
