@@ -2,23 +2,10 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import axe from "axe-core";
-import { bench, keptDesign, settled, shot } from "./bench.mjs";
+import { passesAxeBothWays } from "./axe.mjs";
+import { bench, keptDesign, settled } from "./bench.mjs";
 
 const its = bench();
-const TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
-
-/** Fails on every violation, and on what axe could not tell unless it is known and looked at. */
-async function passesAxe(page, state) {
-  await page.evaluate(axe.source);
-  const { violations, incomplete } = await page.evaluate((tags) => axe.run(document, { runOnly: { type: "tag", values: tags } }), TAGS);
-  const told = (results) => results.map((result) => `${result.id}: ${result.nodes.slice(0, 3).map((node) => `${node.target} ${node.any[0]?.message ?? ""}`).join(" ; ")}`);
-  assert.deepEqual(told(violations), [], `axe in state “${state}”`);
-  // axe cannot see through a translucent or covered background; nothing else may be left open.
-  const open = incomplete.filter((result) => result.id !== "color-contrast");
-  assert.deepEqual(told(open), [], `axe could not tell in state “${state}”`);
-}
-
 /** The states of the page that look different, and how to get there from the demo. */
 const STATES = {
   demo: async () => {},
@@ -176,21 +163,13 @@ const STATES = {
   },
 };
 
-// Colours do not depend on the width, nor the layout on the colours: light and wide, then dark and narrow, show all of both.
 for (const [state, reach] of Object.entries(STATES)) {
   test(`axe finds nothing: ${state}, light and wide, dark and 320 px`, async () => {
     await its.withPage(async (page) => {
       await settled(page);
       await reach(page);
       await settled(page);
-      await passesAxe(page, `${state}, light, wide`);
-      await shot(page, `${state}-light`);
-      await page.emulateMedia({ colorScheme: "dark" });
-      await page.setViewportSize({ width: 320, height: 800 });
-      const wide = await page.evaluate(() => document.documentElement.scrollWidth);
-      assert.ok(wide <= 320, `the page is ${wide} px wide at 320 px`);
-      await passesAxe(page, `${state}, dark, 320 px`);
-      await shot(page, `${state}-dark-320`, { fullPage: !["menu", "where from"].includes(state) });
+      await passesAxeBothWays(page, state, { fullPage: !["menu", "where from"].includes(state) });
     });
   });
 }

@@ -92,11 +92,12 @@ export async function drawn(page) {
   await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
 }
 
-/** Keeps a picture of the page in target/screenshots. */
+/** Waits until the page is drawn and, where the variable SHOTS asks for pictures to be looked at, keeps one in target/screenshots. */
 export async function shot(page, name, options = {}) {
-  fs.mkdirSync(SHOTS, { recursive: true });
   await drawn(page);
-  return page.screenshot({ path: path.join(SHOTS, `${name}.png`), ...options });
+  if (!process.env.SHOTS) return;
+  fs.mkdirSync(SHOTS, { recursive: true });
+  await page.screenshot({ path: path.join(SHOTS, `${name}.png`), ...options });
 }
 
 /** The design that the page keeps in the browser's storage. */

@@ -2,11 +2,10 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import axe from "axe-core";
+import { passesAxe } from "./axe.mjs";
 import { bench, drawn, keptDesign, settled, shot } from "./bench.mjs";
 
 const its = bench();
-const TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
 
 /** From (0, 0, 0) up, along x at z 100, down to (120, 0, 20): all in the plane that the front shows. */
 const DESIGN = {
@@ -89,12 +88,6 @@ const spoken = (page, words) => page.waitForFunction((source) => window.said.som
 
 /** Clicks on the tube, half way along x, where no handle is. */
 const select = (page) => click(page, [50, 0, 100]);
-
-async function passesAxe(page, state) {
-  await page.evaluate(axe.source);
-  const { violations } = await page.evaluate((tags) => axe.run(document, { runOnly: { type: "tag", values: tags } }), TAGS);
-  assert.deepEqual(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target).join(" ; ")}`), [], `axe in state “${state}”`);
-}
 
 test("a click on a tube selects its run, marks its card and scrolls nothing", async () => {
   await withDesign(async (page) => {

@@ -6,8 +6,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { test } from "node:test";
-import axe from "axe-core";
 import { unzipSync } from "fflate";
+import { passesAxe } from "./axe.mjs";
 import { bench, keptDesign, saved, settled, shot } from "./bench.mjs";
 import { readPdf } from "./pdf.mjs";
 
@@ -63,9 +63,7 @@ test("the sheet reads well and prints on A4", async () => {
     await withSheet(page, pack, async (sheet) => {
       for (const width of [1100, 320]) {
         await sheet.setViewportSize({ width, height: 900 });
-        await sheet.evaluate(axe.source);
-        const { violations } = await sheet.evaluate(() => globalThis.axe.run());
-        assert.deepEqual(violations.map(({ id, nodes }) => `${id}: ${nodes[0].html}`), [], `at ${width}`);
+        await passesAxe(sheet, `the sheet at ${width} px`);
         const over = await sheet.evaluate(() => document.documentElement.scrollWidth - innerWidth);
         assert.ok(over <= 0, `${over} px wider than the screen of ${width}`);
         await shot(sheet, `sheet-${width}`, { fullPage: true });

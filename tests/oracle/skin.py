@@ -7,7 +7,7 @@ a wave needs the angle about the centreline as well, from a frame that does not 
 """
 
 import numpy as np
-from scipy.optimize import minimize, minimize_scalar
+from scipy.optimize import minimize
 from scipy.spatial import KDTree
 
 from centreline import reference_across
@@ -218,9 +218,13 @@ class Skin:
                 most = values.max()
                 # Pieces and marks share their ends: where such a place is the farthest sample, each of its sides is searched.
                 for best in np.flatnonzero((values >= most - 1e-12) & (high - low > 1e-9)):
-                    found = minimize_scalar(lambda x: -reach(np.array([x]), axis, sign)[0], bounds=(low[best], high[best]),
-                                            method="bounded", options={"xatol": 1e-9})
-                    most = max(most, -float(found.fun))
+                    ends = low[best], high[best]
+                    for _ in range(4):
+                        tried = np.linspace(*ends, 65)
+                        reached = reach(tried, axis, sign)
+                        top = int(np.argmax(reached))
+                        ends = tried[max(top - 1, 0)], tried[min(top + 1, 64)]
+                        most = max(most, float(reached[top]))
                 box[row, axis] = sign * most
         return box[0], box[1]
 

@@ -1,0 +1,36 @@
+// What axe finds against a page: every violation, and what it could not tell unless that is known and looked at.
+
+import assert from "node:assert/strict";
+import axe from "axe-core";
+import { drawn, shot } from "./bench.mjs";
+
+const TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
+
+/** Fails on every violation. axe cannot see through a translucent or covered background; nothing else may be left open. */
+export async function passesAxe(page, state) {
+  await page.evaluate(axe.source);
+  // What passes is not asked for: most of the time goes into saying where each of it stands.
+  const { violations, incomplete } = await page.evaluate((tags) => globalThis.axe.run(document, {
+    runOnly: { type: "tag", values: tags }, resultTypes: ["violations", "incomplete"], preload: false,
+  }), TAGS);
+  assert.deepEqual(told(violations), [], `axe in state “${state}”`);
+  assert.deepEqual(told(incomplete.filter((result) => result.id !== "color-contrast")), [], `axe could not tell in state “${state}”`);
+}
+
+const told = (results) => results.map((result) => `${result.id}: ${result.nodes.slice(0, 3).map((node) => `${node.target} ${node.any[0]?.message ?? ""}`).join(" ; ")}`);
+
+/**
+ * The page as it stands, light and wide, then dark and 320 px: colours do not depend on the width, nor the layout on the
+ * colours, so that shows all of both. Keeps a picture of each.
+ */
+export async function passesAxeBothWays(page, state, { fullPage = true } = {}) {
+  await passesAxe(page, `${state}, light, wide`);
+  await shot(page, `${state}-light`);
+  await page.emulateMedia({ colorScheme: "dark" });
+  await page.setViewportSize({ width: 320, height: 800 });
+  await drawn(page);
+  const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+  assert.ok(wide <= 320, `the page is ${wide} px wide at 320 px`);
+  await passesAxe(page, `${state}, dark, 320 px`);
+  await shot(page, `${state}-dark-320`, { fullPage });
+}
