@@ -2,6 +2,7 @@
 // crashed or hangs is replaced by a new one.
 
 import { startThread } from "./home.js";
+import { say } from "../words/say.js";
 
 /** @import { Answer, Call, Edition } from "./messages.js" */
 
@@ -80,7 +81,7 @@ export class EngineLink {
       worker.addEventListener("error", (event) => {
         if (worker !== this.#worker) return;
         event.preventDefault();
-        const words = event.message || "its thread could not be started";
+        const words = event.message || say`its thread could not be started`;
         reject(new Error(words));
         if (ready) this.#replace(words);
       });
@@ -138,7 +139,7 @@ export class EngineLink {
   /** Gives up the calls that may take long: the thread is replaced by a new one, which is asked for all the rest again. */
   giveUp() {
     const rest = [...this.#calls.values()].filter(({ watch }) => !watch);
-    this.#end((waiting) => waiting.watch !== undefined, "It was given up.");
+    this.#end((waiting) => waiting.watch !== undefined, say`It was given up.`);
     this.start().then(() => {
       this.#showAgain();
       for (const { question } of rest) this.#send(question);
@@ -181,7 +182,7 @@ export class EngineLink {
 
   #startWatch() {
     this.#stopWatch();
-    this.#watch = setTimeout(() => this.#replace("it gave no answer for half a minute"), PATIENCE);
+    this.#watch = setTimeout(() => this.#replace(say`it gave no answer for half a minute`), PATIENCE);
   }
 
   /**
@@ -189,7 +190,7 @@ export class EngineLink {
    * @param {string} reason
    */
   #replace(reason) {
-    this.#end(() => true, "The engine stopped before it was done. Try again.");
+    this.#end(() => true, say`The engine stopped before it was done. Try again.`);
     const again = this.#crashed !== this.#edition;
     this.#crashed = this.#edition;
     this.start().then(

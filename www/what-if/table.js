@@ -1,6 +1,6 @@
 // The table of variants. What cannot be made stands there like the rest, with its mark, and says why in the line under it.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { guard } from "../vendor/directives/guard.js";
 import { repeat } from "../vendor/directives/repeat.js";
 import { whereFrom } from "../result/origin.js";
@@ -8,12 +8,13 @@ import { mark } from "../words/marks.js";
 import { counted } from "../words/numbers.js";
 import { COLUMNS, headingOf, sizeWords, sorted, standOf, TUBE } from "./columns.js";
 import { nameOf, takeId } from "./what-if.js";
+import { say } from "../words/say.js";
 
 /** @import { Sheet } from "../form/sheet.js" */
 /** @import { Row, WhatIf } from "./what-if.js" */
 
 /** How each mark is read out. */
-const SPOKEN = /** @type {const} */ ({ fine: "Can be made", care: "Can be made, with care", stop: "Stopped" });
+const SPOKEN = /** @type {const} */ ({ fine: say`Can be made`, care: say`Can be made, with care`, stop: say`Stopped` });
 
 /**
  * @param {Sheet} sheet
