@@ -30,6 +30,7 @@ import { standing } from "./result/findings.js";
 import { Sharing } from "./share/sharing.js";
 import { WhatIf } from "./what-if/what-if.js";
 import { Welcome } from "./welcome.js";
+import { problemsInWords, reportInWords } from "./words/engine.js";
 import { troubleReport } from "./words/trouble.js";
 import { say } from "./words/say.js";
 
@@ -150,11 +151,11 @@ export class App {
     if (answer.kind === "mesh") return this.preview.solid.setTube(answer.run, answer);
     if (answer.edition !== this.link.edition) return;
     if (answer.kind === "problems") {
-      this.problems = answer.problems;
+      this.problems = problemsInWords(answer.problems);
       this.#hasAnswered(answer.edition);
     } else if (answer.kind === "report") {
       this.problems = [];
-      this.report = answer.report;
+      this.report = reportInWords(answer.report);
       if (!answer.report.runs.some((run) => run.name === this.selected)) this.selected = null;
       this.#hasAnswered(answer.edition);
     } else if (answer.kind === "scene") {

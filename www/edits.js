@@ -1,5 +1,6 @@
 // Edits of the whole design that the engine makes: a fix, a mirrored run, another design's ports.
 
+import { engineWord } from "./words/engine.js";
 import { wordsOf } from "./words/errors.js";
 import { say } from "./words/say.js";
 
@@ -44,7 +45,7 @@ export class Edits {
       const found = /** @type {Cuts} */ (JSON.parse(await link.ask("cuts", JSON.stringify(design), run)));
       if (store.design !== design) return;
       const whole = found.pieces === 1;
-      if (found.pieces === null) this.#app.say("cut", { kind: "trouble", text: say`${run} was not cut: ${found.why ?? say`no way was found.`}` });
+      if (found.pieces === null) this.#app.say("cut", { kind: "trouble", text: say`${run} was not cut: ${found.why === null ? say`no way was found.` : engineWord(found.why)}` });
       else if (found.patch.length === 0) this.#app.say("cut", { kind: "word", text: cutWords(run, found.pieces) });
       else {
         const made = await this.#make("apply", found.patch, whole ? say`leave “${run}” whole` : say`cut “${run}”`, { subject: "cut", words: say`${run} was not cut`, goTo: undefined });

@@ -13,6 +13,7 @@ import { EngineLink } from "./engine/link.js";
 import { engineModule } from "./engine/home.js";
 import { workOffline } from "./offline.js";
 import { startTheme } from "./preview/theme.js";
+import { presetsInWords, vocabularyInWords } from "./words/engine.js";
 import { readPresets } from "./words/presets.js";
 import { Vocabulary } from "./words/vocabulary.js";
 
@@ -31,8 +32,8 @@ export async function start() {
   // The view is a second instance of the module; without it the drawing stands in.
   const view = module.then((compiled) => init({ module_or_path: compiled })).then(() => undefined, (error) => error);
   const ready = await link.start();
-  const words = new Vocabulary(JSON.parse(ready.vocabulary));
-  const presets = readPresets(ready.presets);
+  const words = new Vocabulary(vocabularyInWords(JSON.parse(ready.vocabulary)));
+  const presets = presetsInWords(readPresets(ready.presets));
   const shelf = new Shelf();
   const { state, steps, words: news } = begun(shelf, words);
   const first = state ?? { id: freshWord(), design: whole((await firstDesign(link, presets)) ?? blankDesign(words), words), untouched: true };

@@ -4,6 +4,7 @@
 import { freshName } from "./lists.js";
 import { numberIn, tidy } from "./typed.js";
 import { whole } from "./whole.js";
+import { engineWord } from "../words/engine.js";
 import { say } from "../words/say.js";
 
 /** @import { CouponReport } from "../engine/messages.js" */
@@ -46,7 +47,7 @@ export function blankDesign(words) {
  * @returns {Fitting}
  */
 export function newFitting(design, preset) {
-  if (preset) return { ...structuredClone(preset), name: freshName(design.fittings, preset.name) };
+  if (preset) return { ...structuredClone(preset), name: freshName(design.fittings, engineWord(preset.name)) };
   return {
     name: freshName(design.fittings, say`fitting`),
     tube_diameter: "", height: "", socket_depth: "", collar_diameter: "", lead: "", bore: null, elbow: null, seal: null,
@@ -151,7 +152,7 @@ export function newKeepOut(design, shape) {
 export function newPart(parts, preset) {
   if (!preset) return { name: freshName(parts, say`part`), drop_kpa: "", at_l_per_h: "", volume_ml: "" };
   const { name, drop_kpa, at_l_per_h, volume_ml } = preset;
-  return { name: freshName(parts, name), drop_kpa, at_l_per_h, volume_ml };
+  return { name: freshName(parts, engineWord(name)), drop_kpa, at_l_per_h, volume_ml };
 }
 
 /**

@@ -2,6 +2,7 @@
 // crashed or hangs is replaced by a new one.
 
 import { startThread } from "./home.js";
+import { engineMessage } from "../words/engine.js";
 import { say } from "../words/say.js";
 
 /** @import { Answer, Call, Edition } from "./messages.js" */
@@ -159,7 +160,7 @@ export class EngineLink {
       if (this.#watch !== 0) this.#startWatch();
     }
     else if (answer.kind === "result") this.#settle(answer.id)?.resolve(answer.value);
-    else if (answer.kind === "refused") this.#settle(answer.id)?.reject(new Refused(answer.message, answer.path));
+    else if (answer.kind === "refused") this.#settle(answer.id)?.reject(new Refused(engineMessage(answer.message), answer.path));
     else if (answer.kind === "crash") this.#replace(answer.message);
     else if (answer.kind !== "ready" && answer.edition === this.#edition) {
       if (answer.kind === "done" || answer.kind === "problems") this.#stopWatch();

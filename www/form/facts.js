@@ -2,6 +2,7 @@
 
 import { html, nothing } from "../words/html.js";
 import { short } from "../words/numbers.js";
+import { engineWord } from "../words/engine.js";
 import { say } from "../words/say.js";
 
 /** @import { Stuff } from "../design/types.js" */
@@ -24,10 +25,10 @@ export function facts(sheet, place, thing, main, said = nothing) {
   const cautions = figures["cautions"];
   return html`<div class="known">
     ${main.length > 0 ? list(main) : nothing} ${said}
-    ${cautions ? html`<p class="mind"><b>${sheet.words.quantity(`${place}/cautions`).label}:</b> ${cautions}</p>` : nothing}
+    ${cautions ? html`<p class="mind"><b>${sheet.words.quantity(`${place}/cautions`).label}:</b> ${engineWord(String(cautions))}</p>` : nothing}
     <details class="more"><summary>${rest.length > 0 ? say`All figures, and where they come from` : say`Where the figures come from`}</summary>
       ${rest.length > 0 ? list(rest) : nothing}
-      <p class="source"><b>${sheet.words.quantity(`${place}/source`).label}:</b> ${thing.source || say`none is named`}</p>
+      <p class="source"><b>${sheet.words.quantity(`${place}/source`).label}:</b> ${thing.source ? engineWord(thing.source) : say`none is named`}</p>
     </details>
   </div>`;
 }
@@ -51,5 +52,5 @@ function told(value) {
   if (value === null || value === undefined || value === "") return say`not known`;
   if (typeof value === "boolean") return value ? say`yes` : say`no`;
   if (Array.isArray(value)) return value.map(told).join(" × ");
-  return typeof value === "number" ? short(value, 4) : String(value);
+  return typeof value === "number" ? short(value, 4) : engineWord(String(value));
 }

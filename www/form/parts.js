@@ -9,6 +9,7 @@ import { addChooser } from "./adder.js";
 import { numberField, row, textField } from "./field.js";
 import { notesAt } from "./notes.js";
 import { idOf } from "./sheet.js";
+import { engineWord } from "../words/engine.js";
 import { say } from "../words/say.js";
 
 /** @import { Part } from "../design/types.js" */
@@ -31,7 +32,7 @@ export function partsList(sheet) {
     ${notesAt(sheet, LIST)}
     ${repeat(parts, identityOf, (part, index) => partRows(sheet, part, index))}
     ${addChooser("parts", say`Add a part`, [
-      ...shipped.map((part, at) => ({ value: String(at), label: part.name })),
+      ...shipped.map((part, at) => ({ value: String(at), label: engineWord(part.name) })),
       { value: "own", label: say`Measure yours` },
     ], add)}
     ${sources(shipped)}
@@ -69,5 +70,5 @@ function sources(shipped) {
   const named = shipped.filter((part) => part.source);
   if (named.length === 0) return nothing;
   return html`<details class="more"><summary>Where the shipped figures come from</summary>
-    <ul class="source">${named.map((part) => html`<li>${part.name}: ${part.source}</li>`)}</ul></details>`;
+    <ul class="source">${named.map((part) => html`<li>${engineWord(part.name)}: ${engineWord(part.source ?? "")}</li>`)}</ul></details>`;
 }

@@ -3,6 +3,7 @@
 
 import { withValue } from "../design/pointer.js";
 import { wordsOf } from "../words/errors.js";
+import { findingsInWords } from "../words/engine.js";
 import { say } from "../words/say.js";
 
 /** @import { App } from "../app.js" */
@@ -154,7 +155,7 @@ export class Plate {
     try {
       const answer = /** @type {Stances} */ (JSON.parse(await link.ask("stances", text, run, piece)));
       if (this.#about?.run !== run || this.#about.piece !== piece) this.looked = "";
-      [this.answer, this.trouble] = [answer, ""];
+      [this.answer, this.trouble] = [{ ...answer, findings: findingsInWords(answer.findings) }, ""];
     } catch (error) {
       [this.answer, this.trouble] = [undefined, wordsOf(error)];
     } finally {

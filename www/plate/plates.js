@@ -3,6 +3,7 @@
 import { html, nothing, svg } from "../words/html.js";
 import { counted, fixed, short } from "../words/numbers.js";
 import { mark } from "../words/marks.js";
+import { engineWord } from "../words/engine.js";
 import { say } from "../words/say.js";
 
 /** @import { Plates } from "../engine/messages.js" */
@@ -37,7 +38,7 @@ function opened(sheet, layout, files) {
     ${trouble ? html`<p class="trouble">${trouble}</p>` : nothing}
     ${answer ? html`<div class="plate-answer" data-stale=${!fresh}>
         ${answer.left_out.length > 0 ? html`<ul class="notes">${answer.left_out.map(({ run, piece, why }) => html`<li class="note care">${mark("care")}
-          <div><p><b>On no plate: ${run}${piece === null ? "" : cut(sheet, run) ? say`, piece ${piece}` : ""}.</b> ${why}</p></div></li>`)}</ul>` : nothing}
+          <div><p><b>On no plate: ${run}${piece === null ? "" : cut(sheet, run) ? say`, piece ${piece}` : ""}.</b> ${engineWord(why)}</p></div></li>`)}</ul>` : nothing}
         <ul class="plate-list">${answer.plates.map((plate, index) => card(sheet, layout, files, answer, plate, index + 1))}</ul>
       </div>` : nothing}
   </div>`;

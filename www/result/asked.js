@@ -4,6 +4,7 @@ import { html, nothing } from "../words/html.js";
 import { wordsOf } from "../words/errors.js";
 import { mark } from "../words/marks.js";
 import { fixed, grouped, short } from "../words/numbers.js";
+import { engineWord } from "../words/engine.js";
 import { say } from "../words/say.js";
 
 /** @import { App } from "../app.js" */
@@ -113,7 +114,7 @@ function answers(asked, run, id) {
     <p class="asked-sum" id="${id}-sum">${mark(missed === 0 ? "fine" : "care")} <span>${missed === 0 ? say`Passes all that is asked` : say`${missed} of ${answer.questions.length} not passed`},
       as STL with ${grouped(answer.triangles)} triangles in ${size}, within ${short(answer.deviation_mm, 6)} mm of the exact tube.</span></p>
     <ul class="asked-list" aria-labelledby="${id}-sum">${answer.questions.map((question) => html`<li data-code=${question.code} data-passes=${question.passes}>
-      ${mark(question.passes ? "fine" : "care")}<div><b>${NAMES[question.code] ?? question.code}: ${question.passes ? say`passed` : say`not passed`}.</b> ${question.message}
-        <span class="source">${question.source}</span></div></li>`)}</ul>
+      ${mark(question.passes ? "fine" : "care")}<div><b>${NAMES[question.code] ?? question.code}: ${question.passes ? say`passed` : say`not passed`}.</b> ${engineWord(question.message)}
+        <span class="source">${engineWord(question.source)}</span></div></li>`)}</ul>
   </div>`;
 }

@@ -7,6 +7,7 @@ import { fixed, short } from "../words/numbers.js";
 import { linesTable } from "./lines.js";
 import { missing } from "./missing.js";
 import { askable } from "./origin.js";
+import { engineWord } from "../words/engine.js";
 import { say, within } from "../words/say.js";
 
 /** @import { Band, LoopReport, ShareReport } from "../engine/messages.js" */
@@ -28,7 +29,7 @@ export function loopPanel(sheet) {
   }
   return html`
     ${linesTable(sheet, "loop-lines", html`<span class="unseen">The loop as a whole</span>`, lines(sheet, loop))}
-    ${loop.no_operating ? html`<p class="note stop">${mark("stop")}<span>The pump drives no steady flow: ${loop.no_operating}</span></p>` : nothing}
+    ${loop.no_operating ? html`<p class="note stop">${mark("stop")}<span>The pump drives no steady flow: ${engineWord(loop.no_operating)}</span></p>` : nothing}
     ${loop.shares.length > 0 ? shares(sheet, loop) : nothing}
     ${(sheet.design.loop.parts ?? []).length === 0 ? onlyTubes(sheet) : nothing}`;
 }

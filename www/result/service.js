@@ -6,6 +6,7 @@ import { numberIn, showTyped } from "../design/typed.js";
 import { counted, fixed, short } from "../words/numbers.js";
 import { linesTable } from "./lines.js";
 import { missing } from "./missing.js";
+import { engineWord } from "../words/engine.js";
 import { say } from "../words/say.js";
 
 /** @import { FlowReport, RunReport, SealReport, ServiceReport, Spread, StrengthReport, TrapReport } from "../engine/messages.js" */
@@ -127,7 +128,7 @@ function flow(sheet, place, flow) {
     { at: ["loss_kpa", "flow_l_per_h", ...kinds].map(of), value: loss_kpa.nominal, decimals: 2,
       more: say`${fixed(loss_kpa.low, 2)} to ${fixed(loss_kpa.high, 2)} at ${short(flow_l_per_h)} ${sheet.words.result(of("flow_l_per_h")).unit}${parts}` },
     { at: ["velocity_m_per_s", "reynolds"].map(of), value: velocity_m_per_s, decimals: 2,
-      more: `${regime}, ${sheet.words.result(of("reynolds")).label} ${short(reynolds, 0)}` },
+      more: `${engineWord(regime)}, ${sheet.words.result(of("reynolds")).label} ${short(reynolds, 0)}` },
   ];
 }
 
@@ -164,6 +165,6 @@ function allowance(sheet, place, { factors, allowed_mpa }) {
   return html`<details class="more"><summary>${label}: ${fixed(allowed_mpa, 2)} ${unit}</summary>
     <ul class="allowance">
       <li>${sheet.words.quantity("/process/material/strength_mpa").label}: ${fixed(allowed_mpa / taken, 1)} ${unit}</li>
-      ${factors.map((factor) => html`<li>${factor.name}: × ${short(factor.times, 3)} <span class="source">${factor.source}</span></li>`)}
+      ${factors.map((factor) => html`<li>${engineWord(factor.name)}: × ${short(factor.times, 3)} <span class="source">${engineWord(factor.source)}</span></li>`)}
     </ul></details>`;
 }

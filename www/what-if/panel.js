@@ -8,6 +8,7 @@ import { counted, short } from "../words/numbers.js";
 import { chart } from "./chart.js";
 import { readSizes, toggled } from "./sizes.js";
 import { variantsTable } from "./table.js";
+import { engineWord } from "../words/engine.js";
 import { say } from "../words/say.js";
 
 /** @import { Sheet } from "../form/sheet.js" */
@@ -100,9 +101,9 @@ function materials({ design, presets, words }, whatIf) {
   const { material } = design.process;
   const now = typeof material === "object" ? material.name : material;
   return html`<fieldset class="ticks">
-    <legend>${words.quantity("/process/material").label}s <span class="unit">none ticked: as it is${now ? html`, <span dir="auto">${now}</span>` : nothing}</span></legend>
+    <legend>${words.quantity("/process/material").label}s <span class="unit">none ticked: as it is${now ? html`, <span dir="auto">${engineWord(now)}</span>` : nothing}</span></legend>
     ${presets.materials.map(({ name }) => html`<label class="check"><input type="checkbox" .checked=${live(whatIf.materials.has(name))}
-      @change=${(/** @type {Event} */ event) => whatIf.tick(name, /** @type {HTMLInputElement} */ (event.target).checked)}> ${name}</label>`)}
+      @change=${(/** @type {Event} */ event) => whatIf.tick(name, /** @type {HTMLInputElement} */ (event.target).checked)}> ${engineWord(name)}</label>`)}
   </fieldset>`;
 }
 

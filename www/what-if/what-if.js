@@ -6,6 +6,7 @@ import { same } from "../words/presets.js";
 import { sizeWords, TUBE } from "./columns.js";
 import { readSizes } from "./sizes.js";
 import { suggested } from "./suggest.js";
+import { engineWord } from "../words/engine.js";
 import { say } from "../words/say.js";
 
 /** @import { App } from "../app.js" */
@@ -250,7 +251,7 @@ export class WhatIf {
  * @param {Variant} row
  */
 export function nameOf(row) {
-  return `${sizeWords(row)} mm${row.material ? `, ${row.material}` : ""}`;
+  return `${sizeWords(row)} mm${row.material ? `, ${engineWord(row.material)}` : ""}`;
 }
 
 /**

@@ -2,7 +2,11 @@
 
 const KEY = "tubewright.language";
 
-/** @typedef {{ words: Record<string, string>, decimal: string }} Table the words by their English; what stands before decimals */
+/**
+ * A language's rows: `words` of the page and `engine`'s by their English, `sentences` that the engine fills, and what stands
+ * before decimals.
+ * @typedef {{ words: Record<string, string>, engine: Record<string, string>, sentences: readonly import("./sentences.js").Sentence[], decimal: string }} Table
+ */
 
 /** The languages that there are, each by its own name. @type {{ code: string, name: string, table?: () => Promise<{ table: Table }> }[]} */
 export const LANGUAGES = [
@@ -12,6 +16,8 @@ export const LANGUAGES = [
 
 /** The words of a key; none while the page is in English. @type {((key: string) => string | undefined) | undefined} */
 export let wordsFor;
+/** The rows of the language in force; none in English. @type {Table | undefined} */
+export let table;
 /** What stands before decimals. */
 export let decimalMark = ".";
 /** Which of the plural forms a count takes: their place in the order of CLDR. @type {(count: number) => number} */
@@ -42,15 +48,16 @@ export async function startLanguage() {
 
 /**
  * @param {string} code
- * @param {Table} table
+ * @param {Table} rows
  */
-function speak(code, table) {
+function speak(code, rows) {
   const rules = new Intl.PluralRules(code);
   const { pluralCategories } = rules.resolvedOptions();
   const forms = ["zero", "one", "two", "few", "many", "other"].filter((form) => pluralCategories.some((one) => one === form));
-  wordsFor = (key) => (Object.hasOwn(table.words, key) ? table.words[key] : undefined);
+  table = rows;
+  wordsFor = (key) => (Object.hasOwn(rows.words, key) ? rows.words[key] : undefined);
   pluralFor = (count) => forms.indexOf(rules.select(count));
-  decimalMark = table.decimal;
+  decimalMark = rows.decimal;
   document.documentElement.lang = code;
 }
 
