@@ -124,7 +124,7 @@ function shares(sheet, loop) {
   const asked = [{ path: loss, value: loop.shares.map((one) => one.loss_kpa) }, { path: share, value: loop.shares.map((one) => one.share_percent) }];
   return html`<div class="scroll" tabindex="0" role="region" aria-labelledby="shares-caption">
     <table class="figures shares" data-stale=${!sheet.fresh}>
-      <caption id="shares-caption">${askable(sheet, `What each takes, ${flow}`, asked)}</caption>
+      <caption id="shares-caption">${askable(sheet, say`What each takes, ${flow}`, asked)}</caption>
       <thead><tr><th scope="col">Tube or part</th><th scope="col" class="figure">Loss <span class="unit">${unitOf(sheet, loss)}</span></th>
         <th scope="col" class="figure">Share <span class="unit">${unitOf(sheet, share)}</span></th><td></td></tr></thead>
       <tbody>${loop.shares.map(shareRow)}</tbody>

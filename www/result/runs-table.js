@@ -4,6 +4,7 @@ import { html, nothing } from "../words/html.js";
 import { showTyped } from "../design/typed.js";
 import { countedKind, mark, WORST_FIRST } from "../words/marks.js";
 import { fixed } from "../words/numbers.js";
+import { say } from "../words/say.js";
 import { askable, whereFrom } from "./origin.js";
 
 /** @import { Report, RunReport } from "../engine/messages.js" */
@@ -27,7 +28,7 @@ export function runsTable(sheet, report) {
       </tr></thead>
       <tbody>${report.runs.map((run) => row(sheet, report, run))}</tbody>
       ${report.runs.length > 1
-        ? html`<tfoot><tr><th scope="row">${askable(sheet, "All runs made", FIGURES.map((key) => `/totals/${key}`))}</th>${figures(report.totals)}
+        ? html`<tfoot><tr><th scope="row">${askable(sheet, say`All runs made`, FIGURES.map((key) => `/totals/${key}`))}</th>${figures(report.totals)}
             <td class="figure">${report.runs.reduce((sum, run) => sum + bendsOf(run), 0)}</td><td></td></tr></tfoot>`
         : nothing}
     </table>

@@ -137,6 +137,8 @@ export const MESSAGES = [
     "es {value} entfernt gerade vor beide Aufnahmen halten und beide Enden zugleich einschieben. Kein Bauteil muss weichen."],
   ["{relation}, so it cannot slide into both sockets. Push it home at {first} with the part at {last} {value} back, then bring that part on; or at {last} with the part at {first} {instead} back.",
     "{relation}, darum kann es nicht in beide Aufnahmen gleiten. Es an {first} einschieben, während das Bauteil an {last} {value} zurücksteht, dann dieses heranführen; oder an {last}, während das Bauteil an {first} {instead} zurücksteht."],
+  ["{relation}, so it cannot slide into both sockets. Push it home at {first} with the part at {last} {value} back, then bring that part on.",
+    "{relation}, darum kann es nicht in beide Aufnahmen gleiten. Es an {first} einschieben, während das Bauteil an {last} {value} zurücksteht, dann dieses heranführen."],
   ["{relation}, so it cannot slide into both sockets. Push it home at {either} with the part at the other {value} back, then bring that part on.",
     "{relation}, darum kann es nicht in beide Aufnahmen gleiten. Es an {either} einschieben, während das Bauteil am anderen {value} zurücksteht, dann dieses heranführen."],
   ["{relation}, and both ports are on {keep_out}: neither can stand back by the {value} that it takes. Let the ends leave the same way, or use a fitting that is screwed in with the tube already in it.",

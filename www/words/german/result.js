@@ -180,6 +180,7 @@ export const RESULT = {
   "{0} the pump does not drive the stated flow;":
     "{0} die Pumpe schafft den angegebenen Durchfluss nicht;",
   "at the flow that the pump drives": "beim Durchfluss, den die Pumpe treibt",
+  "What each takes, {0}": "Was jedes nimmt, {0}",
   "Tube or part": "Rohr oder Bauteil",
   "Only the tubes are counted, so that the pump seems to drive more than it will:":
     "Nur die Rohre sind gezählt, sodass die Pumpe mehr zu treiben scheint, als sie wird:",
