@@ -1,6 +1,6 @@
 // The app: holds the design and the engine's last answer, and turns every change into a new page.
 
-import { render } from "./vendor/lit-html.js";
+import { render } from "./words/html.js";
 import { copied } from "./clipboard.js";
 import { Comparing } from "./compare/comparing.js";
 import { Lengths } from "./design/lengths.js";
@@ -30,7 +30,9 @@ import { standing } from "./result/findings.js";
 import { Sharing } from "./share/sharing.js";
 import { WhatIf } from "./what-if/what-if.js";
 import { Welcome } from "./welcome.js";
+import { problemsInWords, reportInWords } from "./words/engine.js";
 import { troubleReport } from "./words/trouble.js";
+import { say } from "./words/say.js";
 
 /** @import { Step } from "./design/store.js" */
 /** @import { EngineLink } from "./engine/link.js" */
@@ -149,11 +151,11 @@ export class App {
     if (answer.kind === "mesh") return this.preview.solid.setTube(answer.run, answer);
     if (answer.edition !== this.link.edition) return;
     if (answer.kind === "problems") {
-      this.problems = answer.problems;
+      this.problems = problemsInWords(answer.problems);
       this.#hasAnswered(answer.edition);
     } else if (answer.kind === "report") {
       this.problems = [];
-      this.report = answer.report;
+      this.report = reportInWords(answer.report);
       if (!answer.report.runs.some((run) => run.name === this.selected)) this.selected = null;
       this.#hasAnswered(answer.edition);
     } else if (answer.kind === "scene") {
@@ -177,9 +179,9 @@ export class App {
    */
   engineTrouble(reason, again) {
     const next = again
-      ? "It was started anew and your design is as you left it."
-      : "Your design is kept as you left it; undo the last change, or change what it was about.";
-    this.#trouble("engine", `The engine stopped: ${reason}. ${next}`, reason);
+      ? say`It was started anew and your design is as you left it.`
+      : say`Your design is kept as you left it; undo the last change, or change what it was about.`;
+    this.#trouble("engine", say`The engine stopped: ${reason}. ${next}`, reason);
   }
 
   /**
@@ -191,9 +193,9 @@ export class App {
   #trouble(subject, text, what) {
     const copy = async () => {
       const done = await copied(troubleReport(what, this.store.design));
-      this.say("report", { kind: "word", text: done ? "The report is copied. It names the browser and what went wrong, and nothing of your design." : "The browser does not let the page copy." });
+      this.say("report", { kind: "word", text: done ? say`The report is copied. It names the browser and what went wrong, and nothing of your design.` : say`The browser does not let the page copy.` });
     };
-    this.say(subject, { kind: "trouble", text, action: { label: "Copy a report", run: () => void copy() } });
+    this.say(subject, { kind: "trouble", text, action: { label: say`Copy a report`, run: () => void copy() } });
   }
 
   themeChanged() {

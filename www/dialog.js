@@ -1,6 +1,6 @@
 // A dialog over the page: its frame, and how it is opened and closed.
 
-import { html } from "./vendor/lit-html.js";
+import { html } from "./words/html.js";
 import { sign } from "./words/marks.js";
 
 /**

@@ -1,6 +1,8 @@
 // Edits of the whole design that the engine makes: a fix, a mirrored run, another design's ports.
 
+import { engineWord } from "./words/engine.js";
 import { wordsOf } from "./words/errors.js";
+import { say } from "./words/say.js";
 
 /** @import { App } from "./app.js" */
 /** @import { Cuts, EditRequest, Finding } from "./engine/messages.js" */
@@ -19,8 +21,8 @@ export class Edits {
   async applyFix(finding) {
     const { known, words } = this.#app;
     if (!known || !finding.fix) return;
-    const name = `mend “${words.findingTitle(finding.code)}”`;
-    await this.#make("apply", finding.fix, name, { subject: "fix", words: "The fix was not applied", goTo: finding.where });
+    const name = say`mend “${words.findingTitle(finding.code)}”`;
+    await this.#make("apply", finding.fix, name, { subject: "fix", words: say`The fix was not applied`, goTo: finding.where });
   }
 
   /**
@@ -28,7 +30,7 @@ export class Edits {
    * @param {string} [goTo] the place to show then
    */
   async edit(request, goTo) {
-    await this.#make("edit", request, undefined, { subject: "edit", words: "Nothing was changed", goTo });
+    await this.#make("edit", request, undefined, { subject: "edit", words: say`Nothing was changed`, goTo });
   }
 
   /**
@@ -43,17 +45,17 @@ export class Edits {
       const found = /** @type {Cuts} */ (JSON.parse(await link.ask("cuts", JSON.stringify(design), run)));
       if (store.design !== design) return;
       const whole = found.pieces === 1;
-      if (found.pieces === null) this.#app.say("cut", { kind: "trouble", text: `${run} was not cut: ${found.why ?? "no way was found."}` });
+      if (found.pieces === null) this.#app.say("cut", { kind: "trouble", text: say`${run} was not cut: ${found.why === null ? say`no way was found.` : engineWord(found.why)}` });
       else if (found.patch.length === 0) this.#app.say("cut", { kind: "word", text: cutWords(run, found.pieces) });
       else {
-        const made = await this.#make("apply", found.patch, whole ? `leave “${run}” whole` : `cut “${run}”`, { subject: "cut", words: `${run} was not cut`, goTo: undefined });
+        const made = await this.#make("apply", found.patch, whole ? say`leave “${run}” whole` : say`cut “${run}”`, { subject: "cut", words: say`${run} was not cut`, goTo: undefined });
         if (!made) return;
         const after = store.design;
-        const undo = { label: "Undo: as it was before", run: () => store.design === after && store.undo() };
+        const undo = { label: say`Undo: as it was before`, run: () => store.design === after && store.undo() };
         this.#app.say("cut", { kind: "word", text: cutWords(run, found.pieces), action: undo });
       }
     } catch (error) {
-      this.#app.say("cut", { kind: "trouble", text: `${run} was not cut: ${wordsOf(error)}` });
+      this.#app.say("cut", { kind: "trouble", text: say`${run} was not cut: ${wordsOf(error)}` });
     } finally {
       this.count(-1);
     }
@@ -101,5 +103,5 @@ export class Edits {
  * @param {number} pieces
  */
 function cutWords(run, pieces) {
-  return pieces === 1 ? `${run} fits the printer whole.` : `${run} is cut into ${pieces} pieces, the fewest that fit the printer.`;
+  return pieces === 1 ? say`${run} fits the printer whole.` : say`${run} is cut into ${pieces} pieces, the fewest that fit the printer.`;
 }

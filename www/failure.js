@@ -5,6 +5,7 @@ import { setName, setText } from "./keep/set.js";
 import { KEPT, readSlot, slotsAfter } from "./keep/slots.js";
 import { download } from "./result/download.js";
 import { troubleReport } from "./words/trouble.js";
+import { say } from "./words/say.js";
 
 /** @param {string} reason */
 export function showFailure(reason) {
@@ -12,14 +13,14 @@ export function showFailure(reason) {
   if (!page) return;
   const words = document.createElement("p");
   words.setAttribute("role", "alert");
-  words.textContent = `Tubewright could not start: ${reason}. Reload the page; if that does not help, a current browser with WebAssembly will, and so does allowing WebAssembly where it is switched off. Your kept designs are untouched.`;
+  words.textContent = say`Tubewright could not start: ${reason}. Reload the page; if that does not help, a current browser with WebAssembly will, and so does allowing WebAssembly where it is switched off. Your kept designs are untouched.`;
   const ways = document.createElement("p");
   ways.className = "adder";
-  ways.append(button("Reload the page", () => location.reload()), button("Copy a report", (pressed) => void copyReport(reason, pressed)));
-  if (slotsAfter(KEPT).length > 0) ways.append(button("Save my designs as a file", saveDesigns));
+  ways.append(button(say`Reload the page`, () => location.reload()), button(say`Copy a report`, (pressed) => void copyReport(reason, pressed)));
+  if (slotsAfter(KEPT).length > 0) ways.append(button(say`Save my designs as a file`, saveDesigns));
   const about = document.createElement("p");
   about.className = "source";
-  about.textContent = "The report names the browser and what went wrong, and nothing of your designs.";
+  about.textContent = say`The report names the browser and what went wrong, and nothing of your designs.`;
   const all = document.createElement("div");
   all.className = "starting";
   all.append(words, ways, about);
@@ -45,7 +46,7 @@ function button(label, press) {
 async function copyReport(reason, pressed) {
   const report = troubleReport(reason);
   if (await copied(report)) {
-    pressed.textContent = "Copied";
+    pressed.textContent = say`Copied`;
     return;
   }
   const field = document.createElement("textarea");

@@ -1,6 +1,6 @@
 // What the page has to say once: a file that was refused, a store that is full, an engine that was restarted.
 
-import { html, nothing } from "./vendor/lit-html.js";
+import { html, nothing } from "./words/html.js";
 import { sign } from "./words/marks.js";
 
 /** `share`: how much of what it is about is done, 0 to 1. @typedef {{ kind: "trouble" | "word", text: string, share?: number, action?: { label: string, run: () => void } }} Notice */

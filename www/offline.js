@@ -2,6 +2,7 @@
 
 import { HOSTED } from "./engine/home.js";
 import { scriptAddress } from "./engine/trusted.js";
+import { say } from "./words/say.js";
 
 /** @import { App } from "./app.js" */
 
@@ -38,6 +39,6 @@ function tell(app, fresh) {
     fresh.postMessage("take over");
   };
   app.say("newer", {
-    kind: "word", text: "A newer Tubewright is ready. Your designs stay as they are.", action: { label: "Load it now", run: use },
+    kind: "word", text: say`A newer Tubewright is ready. Your designs stay as they are.`, action: { label: say`Load it now`, run: use },
   });
 }

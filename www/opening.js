@@ -6,8 +6,9 @@ import { designOf, MOST_BYTES } from "./design/open.js";
 import { isDesignShaped } from "./design/shape.js";
 import { isSet } from "./keep/set.js";
 import { counted } from "./words/numbers.js";
-import { wordsWithPlace } from "./words/errors.js";
+import { wordsWithPlace } from "./words/refusal.js";
 import { textIn } from "./share/fragment.js";
+import { say } from "./words/say.js";
 
 /** @import { Design } from "./design/types.js" */
 /** @import { App } from "./app.js" */
@@ -24,7 +25,7 @@ export class Opening {
   }
 
   startBlank() {
-    this.#begin(blankDesign(this.#app.words), "start from a blank design", true);
+    this.#begin(blankDesign(this.#app.words), say`start from a blank design`, true);
     this.#app.show("/name");
   }
 
@@ -33,7 +34,7 @@ export class Opening {
    * @param {string} label
    */
   async startDemo(design, label) {
-    await this.#open(() => this.#app.link.ask("normalise", JSON.stringify(design)), "The demo", `open the demo “${label}”`, true);
+    await this.#open(() => this.#app.link.ask("normalise", JSON.stringify(design)), say`The demo`, say`open the demo “${label}”`, true);
   }
 
   /** @param {HTMLInputElement} input */
@@ -58,10 +59,10 @@ export class Opening {
     history.replaceState(null, "", location.href.split("#")[0]);
     const read = async () => {
       const text = await textIn(fragment);
-      if (text === undefined) throw new Error("the link is not whole. Ask for it again, or for the design as a file.");
+      if (text === undefined) throw new Error(say`the link is not whole. Ask for it again, or for the design as a file.`);
       return this.#app.link.ask("normalise", text);
     };
-    await this.#open(read, "The linked design", "open a linked design", false);
+    await this.#open(read, say`The linked design`, say`open a linked design`, false);
   }
 
   /**
@@ -108,11 +109,11 @@ export class Opening {
     if (/\.json$/i.test(file.name) && file.size <= MOST_BYTES && await isSet(file)) {
       const taken = await keeping.takeAll(await file.text());
       const { taken: count = 0, refused = [] } = taken ?? {};
-      const words = [`${counted(count, "design")} of “${file.name}” ${count === 1 ? "is" : "are"} under “Designs” now.`, ...refused.map((one) => `Not taken: ${one}`)];
+      const words = [count === 1 ? say`${counted(count, "design")} of “${file.name}” is under “Designs” now.` : say`${counted(count, "design")} of “${file.name}” are under “Designs” now.`, ...refused.map((one) => say`Not taken: ${one}`)];
       this.#app.say("opening", { kind: refused.length > 0 ? "trouble" : "word", text: words.join(" ") });
       return keeping.list();
     }
-    await this.#open(() => designOf(file, this.#app.link), `“${file.name}”`, `open “${file.name}”`, false);
+    await this.#open(() => designOf(file, this.#app.link), `“${file.name}”`, say`open “${file.name}”`, false);
   }
 
   /**
@@ -125,11 +126,11 @@ export class Opening {
     this.#app.edits.count(+1);
     try {
       const design = JSON.parse(await read());
-      if (!isDesignShaped(design)) throw new Error("it has parts that this page does not know.");
+      if (!isDesignShaped(design)) throw new Error(say`it has parts that this page does not know.`);
       this.#begin(design, name, untouched);
     } catch (error) {
       closeMenu();
-      const words = `${what} was not opened: ${wordsWithPlace(error)} Your design is as it was.`;
+      const words = say`${what} was not opened: ${wordsWithPlace(error)} Your design is as it was.`;
       this.#app.say("opening", { kind: "trouble", text: words });
     } finally {
       this.#app.edits.count(-1);

@@ -1,6 +1,6 @@
 // The page's markup, as a function of what the app holds.
 
-import { html, nothing } from "./vendor/lit-html.js";
+import { html, nothing } from "./words/html.js";
 import { comparePanel } from "./compare/panel.js";
 import { ACCEPTED } from "./design/open.js";
 import { MARK } from "./engine/home.js";
@@ -24,14 +24,18 @@ import { whatIfPanel } from "./what-if/panel.js";
 import { designsDialog, openDesigns } from "./keep/dialog.js";
 import { openShare, shareDialog } from "./share/dialog.js";
 import { welcome } from "./welcome.js";
+import { languageChoice } from "./words/choice.js";
 import { mark } from "./words/marks.js";
+import { say } from "./words/say.js";
 
 /** @import { App } from "./app.js" */
 /** @import { Step } from "./design/store.js" */
 /** @import { Sheet } from "./form/sheet.js" */
 
 /** Where a person on a small screen jumps to. */
-const JUMPS = [["ports", "Ports"], ["runs", "Runs"], ["making", "Making"], ["leak-test", "Leak test"], ["preview", "Preview"], ["result", "Result"], ["whole-loop", "Loop"], ["plots", "Plots"], ["what-if", "What if"], ["plate", "On the plate"], ["files", "Files"], ["compare", "Compare"]];
+const JUMPS = [["ports", say`Ports`], ["runs", say`Runs`], ["making", say`Making`], ["leak-test", say`Leak test`], ["preview", say`Preview`], ["result", say`Result`], ["whole-loop", say`Loop`], ["plots", say`Plots`], ["what-if", say`What if`], ["plate", say`On the plate`], ["files", say`Files`], ["compare", say`Compare`]];
+
+const THEMES = { system: say`system`, light: say`light`, dark: say`dark` };
 
 /**
  * The whole page.
@@ -57,18 +61,18 @@ export function page(app, sheet) {
           <a href="#result">See the result</a></p>
         <nav class="within" aria-label="In the answers">${JUMPS.slice(JUMPS.findIndex(([id]) => id === "result")).map(([id, words]) => html`<a href="#${id}">${words}</a>`)}</nav>
         <div class="answers" id="answers">
-          ${section("result", "Result", nothing, html`${findingsList(sheet, problems, findings)} ${glance(sheet)}`)}
-          ${section("whole-loop", "What the loop does", nothing, loopPanel(sheet))}
-          ${section("plots", "Plots", nothing, plotsPanel(sheet, app.graphs, filesState.save))}
-          ${section("what-if", "What if", nothing, whatIfPanel(sheet, app.whatIf))}
-          ${section("plate", "On the plate", nothing, [platePanel(sheet, app.plate, filesState), sheet.design.runs.length > 0 ? platesFold(sheet, app.layout, filesState) : nothing])}
-          ${section("files", "Files", nothing, files(sheet, filesState))}
-          ${section("compare", "Compare", nothing, comparePanel(sheet, app.comparing))}
+          ${section("result", say`Result`, nothing, html`${findingsList(sheet, problems, findings)} ${glance(sheet)}`)}
+          ${section("whole-loop", say`What the loop does`, nothing, loopPanel(sheet))}
+          ${section("plots", say`Plots`, nothing, plotsPanel(sheet, app.graphs, filesState.save))}
+          ${section("what-if", say`What if`, nothing, whatIfPanel(sheet, app.whatIf))}
+          ${section("plate", say`On the plate`, nothing, [platePanel(sheet, app.plate, filesState), sheet.design.runs.length > 0 ? platesFold(sheet, app.layout, filesState) : nothing])}
+          ${section("files", say`Files`, nothing, files(sheet, filesState))}
+          ${section("compare", say`Compare`, nothing, comparePanel(sheet, app.comparing))}
           <p class="source private">Nothing that you type leaves this machine: there is no account, no cookie, nothing is counted, and the page's own policy forbids it to ask anything of another place.</p>
         </div>
       </div>
     </main>
-    <footer class="foot" data-idle=${app.hint === ""}><p aria-hidden="true">${app.hint || "A hint for the field that you are in stands here."}</p></footer>
+    <footer class="foot" data-idle=${app.hint === ""}><p aria-hidden="true">${app.hint || say`A hint for the field that you are in stands here.`}</p></footer>
     <p class="unseen" role="status" id="spoken">${app.spoken}</p>
     ${app.opening.dropping ? html`<p class="dropping">Drop the design here to open it</p>` : nothing}
     ${originDialog(sheet)} ${designsDialog(app)} ${shareDialog(app)} ${measureDialog(app.measuring)}
@@ -88,8 +92,9 @@ function header(app) {
       <button type="button" ?disabled=${!app.fresh} @click=${() => app.saving.save({ kind: "design" })}>Save</button>
       <button type="button" aria-haspopup="dialog" ?disabled=${!app.fresh} @click=${() => openShare(app)}>Share</button>
       <!-- Not disabled at the end of the steps: the focus would be lost with the last of them. -->
-      ${stepButton(app, "Undo", store.lastStep, () => store.undo())} ${stepButton(app, "Redo", store.nextStep, () => store.redo())}
-      <button type="button" @click=${() => app.nextTheme()}>Theme: ${theme}</button>
+      ${stepButton(app, say`Undo`, say`Nothing to undo`, store.lastStep, () => store.undo())} ${stepButton(app, say`Redo`, say`Nothing to redo`, store.nextStep, () => store.redo())}
+      <button type="button" @click=${() => app.nextTheme()}>Theme: ${THEMES[theme]}</button>
+      ${languageChoice(app)}
     </div>
     <nav class="jump" aria-label="On this page">
       ${JUMPS.map(([id, words]) => html`<a href="#${id}">${words}</a>`)}
@@ -111,12 +116,13 @@ function header(app) {
 /**
  * Undo or redo, named after what it does.
  * @param {App} app
- * @param {"Undo" | "Redo"} what
+ * @param {string} what
+ * @param {string} none where there is no step
  * @param {Step | undefined} step
  * @param {() => void} press
  */
-function stepButton(app, what, step, press) {
+function stepButton(app, what, none, step, press) {
   const name = step && app.nameOf(step);
-  return html`<button type="button" aria-disabled=${!step} title=${name ? `${what}: ${name}` : `Nothing to ${what.toLowerCase()}`}
+  return html`<button type="button" aria-disabled=${!step} title=${name ? `${what}: ${name}` : none}
     @click=${press}>${what}${name ? html`<span class="what">: ${name}</span>` : nothing}</button>`;
 }

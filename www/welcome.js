@@ -1,6 +1,6 @@
 // The first visit: three steps from ports to files, beside a finished example, until they are put away.
 
-import { html, nothing } from "./vendor/lit-html.js";
+import { html, nothing } from "./words/html.js";
 import { measureButton } from "./measure/dialog.js";
 import { readSlot, writeSlot } from "./keep/slots.js";
 import { sign } from "./words/marks.js";

@@ -1,7 +1,9 @@
 // Another design held beside this one: read from a file, never opened in its place.
 
 import { designOf } from "../design/open.js";
-import { wordsOf, wordsWithPlace } from "../words/errors.js";
+import { wordsOf } from "../words/errors.js";
+import { wordsWithPlace } from "../words/refusal.js";
+import { say } from "../words/say.js";
 
 /** @import { App } from "../app.js" */
 /** @import { Difference } from "../engine/messages.js" */
@@ -67,7 +69,7 @@ export class Comparing {
       await this.refresh();
       this.#app.say("compare", undefined);
     } catch (error) {
-      this.#app.say("compare", { kind: "trouble", text: `“${file.name}” cannot be compared: ${wordsWithPlace(error)} Your design is as it was.` });
+      this.#app.say("compare", { kind: "trouble", text: say`“${file.name}” cannot be compared: ${wordsWithPlace(error)} Your design is as it was.` });
     }
   }
 }

@@ -1,9 +1,10 @@
 // The panel that tells what sets another design and this one apart.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { ACCEPTED } from "../design/open.js";
 import { fixed } from "../words/numbers.js";
 import { changeWords, length, offset, signed, stationWords } from "./told.js";
+import { say } from "../words/say.js";
 
 /** @import { Change, Difference, PortDifference, RunDifference, ThingDifference } from "../engine/messages.js" */
 /** @import { Sheet } from "../form/sheet.js" */
@@ -23,7 +24,7 @@ export function comparePanel(sheet, comparing) {
     <div class="adder">
       <input hidden id="compare-file" type="file" accept=${ACCEPTED} aria-label="Design file to compare with"
         @change=${(/** @type {Event} */ event) => comparing.openFrom(/** @type {HTMLInputElement} */ (event.target))}>
-      <button type="button" id="compare-choose" @click=${() => document.getElementById("compare-file")?.click()}>${name === "" ? "Compare with a design file…" : "Another file…"}</button>
+      <button type="button" id="compare-choose" @click=${() => document.getElementById("compare-file")?.click()}>${name === "" ? say`Compare with a design file…` : say`Another file…`}</button>
       ${difference && difference.ports.some((port) => port.by_mm !== null && port.was === null)
         ? html`<button type="button" @click=${() => comparing.takePorts()}>Take its ports, keep my shape</button>`
         : nothing}
@@ -43,8 +44,8 @@ function told({ words }, difference) {
   return html`<div class="compared" id="compared">
     ${ports.length > 0 ? portsTable(words, ports) : nothing}
     ${runs.length > 0 ? runsTable(words, difference) : nothing}
-    ${fittings.length > 0 ? things(words, "Fittings that differ", fittings) : nothing}
-    ${keep_outs.length > 0 ? things(words, "Keep-outs that differ", keep_outs) : nothing}
+    ${fittings.length > 0 ? things(words, say`Fittings that differ`, fittings) : nothing}
+    ${keep_outs.length > 0 ? things(words, say`Keep-outs that differ`, keep_outs) : nothing}
     ${settings.length > 0 ? html`<h3>The rest</h3>${changeList(words, settings)}` : nothing}
   </div>`;
 }

@@ -1,10 +1,13 @@
 // A difference in words: values with the labels and units that the form has them by.
 
-import { fixed, short } from "../words/numbers.js";
+import { fixed, listed, short } from "../words/numbers.js";
 import { kindWords } from "../words/stations.js";
+import { say } from "../words/say.js";
 
 /** @import { Change, StationDifference, Xyz } from "../engine/messages.js" */
 /** @import { Vocabulary } from "../words/vocabulary.js" */
+
+const FATES = /** @type {Record<string, string>} */ ({ added: say`added`, removed: say`removed` });
 
 /**
  * One value that differs: "Bend radius 16 mm → 18 mm".
@@ -25,10 +28,10 @@ export function changeWords(words, { key, before, after }) {
  */
 export function stationWords(words, { kind, station, was, fate, by_mm, moved_mm, followed, changes }) {
   const name = `${kindWords(words, kind)} ${(station ?? was ?? 0) + 1}`;
-  if (fate !== "changed") return `${name}: ${fate}`;
-  const moved = moved_mm && by_mm ? [`moved ${length(moved_mm)} mm (${offset(by_mm)})${followed ? ", with its port" : ""}`] : [];
+  if (fate !== "changed") return `${name}: ${FATES[fate] ?? fate}`;
+  const moved = moved_mm && by_mm ? [say`moved ${length(moved_mm)} mm (${offset(by_mm)})${followed ? say`, with its port` : ""}`] : [];
   const parts = [...moved, ...changes.map((change) => changeWords(words, change))];
-  return `${name}: ${parts.join("; ") || "another kind"}`;
+  return `${name}: ${parts.join("; ") || say`another kind`}`;
 }
 
 /**
@@ -36,7 +39,7 @@ export function stationWords(words, { kind, station, was, fate, by_mm, moved_mm,
  * @param {Xyz} by
  */
 export function offset(by) {
-  return by.map((part) => signed(part, 2)).join(", ");
+  return listed(by.map((part) => signed(part, 2)));
 }
 
 /**
@@ -55,7 +58,7 @@ export function signed(value, decimals) {
  * @param {number} value
  */
 export function length(value) {
-  return value < 0.01 ? "under 0.01" : short(value, 2);
+  return value < 0.01 ? say`under 0.01` : short(value, 2);
 }
 
 /**
@@ -64,7 +67,7 @@ export function length(value) {
  */
 function valueWords(value, unit) {
   if (typeof value === "number") return `${short(value)}${unit === "°" || unit === "" ? unit : ` ${unit}`}`;
-  if (typeof value === "boolean") return value ? "yes" : "no";
+  if (typeof value === "boolean") return value ? say`yes` : say`no`;
   if (typeof value === "string") return `“${value.length > 60 ? `${value.slice(0, 60)}…` : value}”`;
   return "–";
 }

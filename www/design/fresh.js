@@ -4,6 +4,8 @@
 import { freshName } from "./lists.js";
 import { numberIn, tidy } from "./typed.js";
 import { whole } from "./whole.js";
+import { engineWord } from "../words/engine.js";
+import { say } from "../words/say.js";
 
 /** @import { CouponReport } from "../engine/messages.js" */
 /** @import { Design, Dress, Ends, Fit, Fitting, KeepOut, LeakTest, Part, Port, PrintService, Run, TubeSize, Typed } from "./types.js" */
@@ -45,9 +47,9 @@ export function blankDesign(words) {
  * @returns {Fitting}
  */
 export function newFitting(design, preset) {
-  if (preset) return { ...structuredClone(preset), name: freshName(design.fittings, preset.name) };
+  if (preset) return { ...structuredClone(preset), name: freshName(design.fittings, engineWord(preset.name)) };
   return {
-    name: freshName(design.fittings, "fitting"),
+    name: freshName(design.fittings, say`fitting`),
     tube_diameter: "", height: "", socket_depth: "", collar_diameter: "", lead: "", bore: null, elbow: null, seal: null,
   };
 }
@@ -60,7 +62,7 @@ export function newFitting(design, preset) {
 export function newPort(design, words) {
   const fitting = design.ports.at(-1)?.fitting || design.fittings[0]?.name || "";
   return {
-    name: freshName(design.ports, "port"),
+    name: freshName(design.ports, say`port`),
     at: ["", "", ""],
     facing: [0, 0, 1],
     fitting,
@@ -84,7 +86,7 @@ export function newRun(design, words, tubes) {
   const outer = fitting?.tube_diameter ?? "";
   const tube = last && last.tube.outer_diameter === outer ? last.tube : { outer_diameter: outer, bore: usualBore(outer, tubes) };
   return {
-    name: freshName(design.runs, from && to ? `${from} to ${to}` : "run"),
+    name: freshName(design.runs, from && to ? say`${from} to ${to}` : say`run`),
     from,
     to,
     tube: { ...tube },
@@ -148,9 +150,9 @@ export function newKeepOut(design, shape) {
  * @returns {Part}
  */
 export function newPart(parts, preset) {
-  if (!preset) return { name: freshName(parts, "part"), drop_kpa: "", at_l_per_h: "", volume_ml: "" };
+  if (!preset) return { name: freshName(parts, say`part`), drop_kpa: "", at_l_per_h: "", volume_ml: "" };
   const { name, drop_kpa, at_l_per_h, volume_ml } = preset;
-  return { name: freshName(parts, name), drop_kpa, at_l_per_h, volume_ml };
+  return { name: freshName(parts, engineWord(name)), drop_kpa, at_l_per_h, volume_ml };
 }
 
 /**

@@ -30,7 +30,7 @@ export class Lengths {
    * @param {unknown} value mm, or what was typed and is no number
    */
   shown(value) {
-    return typeof value === "number" && this.unit === "in" ? String(Number((value / 25.4).toFixed(DECIMALS))) : showTyped(value);
+    return typeof value === "number" && this.unit === "in" ? showTyped(Number((value / 25.4).toFixed(DECIMALS))) : showTyped(value);
   }
 
   /**

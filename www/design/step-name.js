@@ -2,11 +2,15 @@
 
 import { changesBetween } from "./change.js";
 import { keysOf, valueAt } from "./pointer.js";
+import { say, within } from "../words/say.js";
 
 /** @import { Design } from "./types.js" */
 /** @import { Vocabulary } from "../words/vocabulary.js" */
 
-const THINGS = /** @type {const} */ ({ fittings: "fitting", ports: "port", runs: "run", keep_outs: "keep-out" });
+/** What a thing of each list is called, and several. */
+const THINGS = {
+  fittings: [say`fitting`, say`fittings`], ports: [say`port`, say`ports`], runs: [say`run`, say`runs`], keep_outs: [say`keep-out`, say`keep-outs`],
+};
 /** @typedef {keyof typeof THINGS} Listed */
 // Names are shown on buttons.
 const LONGEST = 40;
@@ -22,31 +26,31 @@ export function stepName(before, after, words) {
     if (name !== undefined) return name;
   }
   const changes = changesBetween(before, after);
-  if (changes.length === 0) return "a change back";
+  if (changes.length === 0) return say`a change back`;
   const renamed = changes.find(({ at }) => /^\/(fittings|ports|runs|keep_outs)\/\d+\/name$/.test(at));
-  if (renamed) return `name ${shown(renamed.is)}`;
+  if (renamed) return say`name ${shown(renamed.is)}`;
   const [{ at }] = changes;
   const place = placeOf(before, after, at, words);
   const elsewhere = new Set(changes.map((one) => keysOf(one.at).slice(0, 2).join("/"))).size - 1;
-  return elsewhere > 0 ? `${place} and more` : place;
+  return elsewhere > 0 ? say`${place} and more` : place;
 }
 
 /**
  * Something was added to a list, taken away or moved in it.
  * @param {{ name: string }[]} before
  * @param {{ name: string }[]} after
- * @param {string} thing
+ * @param {string[]} what one of the list is called, and several
  */
-function ofList(before, after, thing) {
+function ofList(before, after, [thing, things]) {
   if (before === after) return undefined;
   const [old, now] = [before, after].map((list) => list.map(({ name }) => name));
   /** @type {(one: string[], other: string[]) => string | undefined} */
   const extra = (one, other) => one.find((name) => !other.includes(name)) ?? one.at(-1);
-  if (now.length === old.length + 1) return `add the ${thing} ${shown(extra(now, old))}`;
-  if (now.length === old.length - 1) return `remove the ${thing} ${shown(extra(old, now))}`;
-  if (now.length !== old.length) return `the ${thing}s`;
+  if (now.length === old.length + 1) return say`add the ${thing} ${shown(extra(now, old))}`;
+  if (now.length === old.length - 1) return say`remove the ${thing} ${shown(extra(old, now))}`;
+  if (now.length !== old.length) return say`the ${things}`;
   const permuted = now.some((name, at) => name !== old[at]) && [...now].sort().join("\n") === [...old].sort().join("\n");
-  return permuted ? `order of the ${thing}s` : undefined;
+  return permuted ? say`order of the ${things}` : undefined;
 }
 
 /**
@@ -59,8 +63,8 @@ function placeOf(before, after, at, words) {
   const [list, index] = keysOf(at);
   const thing = /** @type {{ name?: unknown } | undefined} */ (valueAt(after, `/${list}/${index}`) ?? valueAt(before, `/${list}/${index}`));
   const what = labelOf(after, at, words);
-  if (list === "name") return "the design's name";
-  return list in THINGS && thing ? `${what} of ${shown(thing.name)}` : what;
+  if (list === "name") return say`the design's name`;
+  return list in THINGS && thing ? say`${what} of ${shown(thing.name)}` : what;
 }
 
 /**
@@ -71,7 +75,7 @@ function placeOf(before, after, at, words) {
  */
 function labelOf(design, at, words) {
   const label = words.quantity(at).label;
-  const plain = /^[A-Z][a-z]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
+  const plain = /^[A-Z][a-z]/.test(label) ? within(label, 1) : label;
   const [around, last] = [at.slice(0, at.lastIndexOf("/")), at.slice(at.lastIndexOf("/") + 1)];
   const list = valueAt(design, around);
   const axis = Array.isArray(list) && list.length === 3 ? ["x", "y", "z"][Number(last)] : undefined;
@@ -81,6 +85,6 @@ function labelOf(design, at, words) {
 /** @param {unknown} name */
 function shown(name) {
   const text = String(name ?? "").trim();
-  if (text === "") return "without a name";
+  if (text === "") return say`without a name`;
   return `“${text.length > LONGEST ? `${text.slice(0, LONGEST - 1)}…` : text}”`;
 }

@@ -1,5 +1,6 @@
 // What a person types into a number's field, and what the design keeps of it.
 
+import { decimalMark } from "../words/language.js";
 import { sumOf } from "./sum.js";
 
 // Digits, at most one decimal mark, perhaps an exponent: nothing that a script might call a number and a person not.
@@ -48,6 +49,7 @@ export function readNumber(text) {
  * @returns {string}
  */
 export function showTyped(value) {
+  if (typeof value === "number") return String(value).replace(".", decimalMark);
   return value === undefined || value === null ? "" : String(value);
 }
 

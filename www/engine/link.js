@@ -2,6 +2,8 @@
 // crashed or hangs is replaced by a new one.
 
 import { startThread } from "./home.js";
+import { engineMessage } from "../words/engine.js";
+import { say } from "../words/say.js";
 
 /** @import { Answer, Call, Edition } from "./messages.js" */
 
@@ -80,7 +82,7 @@ export class EngineLink {
       worker.addEventListener("error", (event) => {
         if (worker !== this.#worker) return;
         event.preventDefault();
-        const words = event.message || "its thread could not be started";
+        const words = event.message || say`its thread could not be started`;
         reject(new Error(words));
         if (ready) this.#replace(words);
       });
@@ -138,7 +140,7 @@ export class EngineLink {
   /** Gives up the calls that may take long: the thread is replaced by a new one, which is asked for all the rest again. */
   giveUp() {
     const rest = [...this.#calls.values()].filter(({ watch }) => !watch);
-    this.#end((waiting) => waiting.watch !== undefined, "It was given up.");
+    this.#end((waiting) => waiting.watch !== undefined, say`It was given up.`);
     this.start().then(() => {
       this.#showAgain();
       for (const { question } of rest) this.#send(question);
@@ -158,7 +160,7 @@ export class EngineLink {
       if (this.#watch !== 0) this.#startWatch();
     }
     else if (answer.kind === "result") this.#settle(answer.id)?.resolve(answer.value);
-    else if (answer.kind === "refused") this.#settle(answer.id)?.reject(new Refused(answer.message, answer.path));
+    else if (answer.kind === "refused") this.#settle(answer.id)?.reject(new Refused(engineMessage(answer.message), answer.path));
     else if (answer.kind === "crash") this.#replace(answer.message);
     else if (answer.kind !== "ready" && answer.edition === this.#edition) {
       if (answer.kind === "done" || answer.kind === "problems") this.#stopWatch();
@@ -181,7 +183,7 @@ export class EngineLink {
 
   #startWatch() {
     this.#stopWatch();
-    this.#watch = setTimeout(() => this.#replace("it gave no answer for half a minute"), PATIENCE);
+    this.#watch = setTimeout(() => this.#replace(say`it gave no answer for half a minute`), PATIENCE);
   }
 
   /**
@@ -189,7 +191,7 @@ export class EngineLink {
    * @param {string} reason
    */
   #replace(reason) {
-    this.#end(() => true, "The engine stopped before it was done. Try again.");
+    this.#end(() => true, say`The engine stopped before it was done. Try again.`);
     const again = this.#crashed !== this.#edition;
     this.#crashed = this.#edition;
     this.start().then(

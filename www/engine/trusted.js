@@ -1,5 +1,7 @@
 // What the page's policy lets through: the address of the engine's thread, and pictures that the engine wrote itself.
 
+import { say } from "../words/say.js";
+
 /** @typedef {{ createScriptURL(url: string): any, createHTML(text: string): any }} Policy */
 
 /**
@@ -19,7 +21,7 @@ export function scriptAddress(url) {
 export function pictureOf(bytes) {
   const text = policy().createHTML(new TextDecoder().decode(bytes));
   const { documentElement: root } = new DOMParser().parseFromString(text, "image/svg+xml");
-  if (!(root instanceof SVGSVGElement) || [root, ...root.querySelectorAll("*")].some(doesMore)) throw new Error("the picture is none");
+  if (!(root instanceof SVGSVGElement) || [root, ...root.querySelectorAll("*")].some(doesMore)) throw new Error(say`the picture is none`);
   return document.importNode(root, true);
 }
 

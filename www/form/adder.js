@@ -1,6 +1,6 @@
 // Ways to add another thing to a list.
 
-import { html } from "../vendor/lit-html.js";
+import { html } from "../words/html.js";
 import { sign } from "../words/marks.js";
 
 /**

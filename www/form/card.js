@@ -1,10 +1,11 @@
 // A card: one thing of a list, with its name, what it comes to in short, and buttons to move and remove it.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { repeat } from "../vendor/directives/repeat.js";
 import { identityOf } from "../design/identity.js";
 import { moved, removed } from "../design/lists.js";
-import { mark, SEVERITY, sign } from "../words/marks.js";
+import { countedKind, mark, sign } from "../words/marks.js";
+import { say } from "../words/say.js";
 import { notesAt } from "./notes.js";
 import { idOf } from "./sheet.js";
 
@@ -32,9 +33,9 @@ export function cards(sheet, list, how) {
         <button type="button" class="quiet fold" aria-expanded=${open} aria-controls="${idOf(pointer)}-body"
           @click=${() => { sheet.cards.set(item, !open); sheet.act.redraw(); }}>
           ${sign(open ? "open" : "shut")}
-          <span class="unseen">${open ? "Fold" : "Unfold"} ${how.one} ${item.name}</span>
+          <span class="unseen">${open ? say`Fold ${how.one} ${item.name}` : say`Unfold ${how.one} ${item.name}`}</span>
         </button>
-        <h3 id="${idOf(pointer)}-title" dir="auto">${item.name || `${how.one} ${index + 1}, not named yet`}</h3>
+        <h3 id="${idOf(pointer)}-title" dir="auto">${item.name || say`${how.one} ${index + 1}, not named yet`}</h3>
         <p class="short">${how.short(item)} ${open ? nothing : badges(sheet, pointer)}</p>
         ${moveButtons(sheet, list, index, `${how.one} ${item.name}`)}
         <button type="button" class="quiet" id="${idOf(pointer)}-remove"
@@ -76,7 +77,7 @@ function badges(sheet, pointer) {
   const count = sheet.countUnder(pointer);
   const blank = count.blank > 0 ? html`<span class="badge">${count.blank} to fill in</span> ` : nothing;
   const marks = /** @type {const} */ (["mend", "stop", "care"]).filter((kind) => count[kind] > 0).map(
-    (kind) => html`<span class="badge ${kind}">${mark(kind)} ${count[kind]} ${SEVERITY[kind].toLowerCase()}</span> `,
+    (kind) => html`<span class="badge ${kind}">${mark(kind)} ${countedKind(kind, count[kind])}</span> `,
   );
   return html`${blank}${marks}`;
 }

@@ -1,7 +1,8 @@
 // The fields of a coil, below its station's point: axis, radii, pitch, turns, hand, where it starts.
 
-import { html } from "../vendor/lit-html.js";
+import { html } from "../words/html.js";
 import { live } from "../vendor/directives/live.js";
+import { say } from "../words/say.js";
 import { directionGroup } from "./direction.js";
 import { numberField, row } from "./field.js";
 import { notesAt } from "./notes.js";
@@ -11,7 +12,8 @@ import { idOf } from "./sheet.js";
 /** @import { Sheet } from "./sheet.js" */
 
 // The document's own words; a key that is missing means the first.
-const HANDS = ["right", "left"];
+const HANDS = /** @type {const} */ (["right", "left"]);
+const NAMES = { right: say`right`, left: say`left` };
 
 /**
  * @param {Sheet} sheet
@@ -46,7 +48,7 @@ function handChoice(sheet, coil, place) {
     <legend title=${quantity.hint}>${quantity.label}</legend>
     <div class="sides">
       ${HANDS.map((hand) => html`<label class="wide"><input type="radio" name="${idOf(place)}-hand" .checked=${live(hand === chosen)}
-        @change=${() => sheet.act.set(place, hand)}><span>${hand}</span></label>`)}
+        @change=${() => sheet.act.set(place, hand)}><span>${NAMES[hand]}</span></label>`)}
     </div>
   </fieldset>`;
 }

@@ -1,6 +1,6 @@
 // A station's point: each coordinate a number, or tied to a port's.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { live } from "../vendor/directives/live.js";
 import { valueAt, withValue } from "../design/pointer.js";
 import { worth } from "../design/suggest.js";
@@ -8,6 +8,7 @@ import { numberIn, tidy } from "../design/typed.js";
 import { numberField } from "./field.js";
 import { isBad, notesAt } from "./notes.js";
 import { idOf } from "./sheet.js";
+import { say } from "../words/say.js";
 
 /** @import { Coordinate, Design } from "../design/types.js" */
 /** @import { Place } from "../design/stations.js" */
@@ -46,7 +47,7 @@ export function coordinateNotes(sheet, place) {
 function coordinate(sheet, value, axis, label, place) {
   const tied = typeof value === "object";
   const field = tied
-    ? numberField(sheet, `${place}/plus`, { label: `${label} from port`, unit: false })
+    ? numberField(sheet, `${place}/plus`, { label: say`${label} from port`, unit: false })
     : numberField(sheet, place, { label, unit: false });
   const stands = tied ? worth(sheet.design, value, axis) : undefined;
   const id = `${idOf(place)}-of`;

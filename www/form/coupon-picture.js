@@ -1,7 +1,8 @@
 // A coupon as it looks: its sticks one under the other, each end with its rings and its size.
 
-import { svg, html } from "../vendor/lit-html.js";
+import { svg, html } from "../words/html.js";
 import { counted, short } from "../words/numbers.js";
+import { say } from "../words/say.js";
 
 /** @import { CouponReport, FitOfRun } from "../engine/messages.js" */
 
@@ -21,7 +22,7 @@ const CHAMFER = 9;
  */
 export function couponPicture(coupon, id) {
   const height = EDGE + coupon.sticks.length * ROW;
-  const said = coupon.sticks.map((ends, index) => `stick ${index + 1}: ${ends.map((end) => `${short(end.outer_mm)} mm with ${counted(end.rings, "ring")}`).join(", ")}`);
+  const said = coupon.sticks.map((ends, index) => say`stick ${index + 1}: ${ends.map((end) => say`${short(end.outer_mm)} mm with ${counted(end.rings, "ring")}`).join(", ")}`);
   return html`<svg class="coupon" id="${id}-picture" viewBox="0 0 ${LONG + 2 * EDGE} ${height}" role="img" aria-label="The coupon, ${said.join("; ")}">
     ${coupon.sticks.map((ends, index) => svg`<g transform="translate(${EDGE} ${EDGE / 2 + index * ROW})">
       <path class="body" d=${outline()}></path>

@@ -1,6 +1,6 @@
 // A direction: one of six along the axes at a press, or any other as three numbers.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { live } from "../vendor/directives/live.js";
 import { valueAt } from "../design/pointer.js";
 import { pointIn } from "../design/typed.js";

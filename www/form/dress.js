@@ -1,6 +1,6 @@
 // A run's dress: the shape of its body between the leads, or none for plain tube.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { live } from "../vendor/directives/live.js";
 import { newDress } from "../design/fresh.js";
 import { numberField, row } from "./field.js";

@@ -1,7 +1,9 @@
 // What is known of a shipped thing: the figures that matter most at once, the rest and where they come from a press away.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { short } from "../words/numbers.js";
+import { engineWord } from "../words/engine.js";
+import { say } from "../words/say.js";
 
 /** @import { Stuff } from "../design/types.js" */
 /** @import { Sheet } from "./sheet.js" */
@@ -23,10 +25,10 @@ export function facts(sheet, place, thing, main, said = nothing) {
   const cautions = figures["cautions"];
   return html`<div class="known">
     ${main.length > 0 ? list(main) : nothing} ${said}
-    ${cautions ? html`<p class="mind"><b>${sheet.words.quantity(`${place}/cautions`).label}:</b> ${cautions}</p>` : nothing}
-    <details class="more"><summary>${rest.length > 0 ? "All figures, and where they come from" : "Where the figures come from"}</summary>
+    ${cautions ? html`<p class="mind"><b>${sheet.words.quantity(`${place}/cautions`).label}:</b> ${engineWord(String(cautions))}</p>` : nothing}
+    <details class="more"><summary>${rest.length > 0 ? say`All figures, and where they come from` : say`Where the figures come from`}</summary>
       ${rest.length > 0 ? list(rest) : nothing}
-      <p class="source"><b>${sheet.words.quantity(`${place}/source`).label}:</b> ${thing.source || "none is named"}</p>
+      <p class="source"><b>${sheet.words.quantity(`${place}/source`).label}:</b> ${thing.source ? engineWord(thing.source) : say`none is named`}</p>
     </details>
   </div>`;
 }
@@ -47,8 +49,8 @@ function fact(sheet, place, value) {
  * @returns {string}
  */
 function told(value) {
-  if (value === null || value === undefined || value === "") return "not known";
-  if (typeof value === "boolean") return value ? "yes" : "no";
+  if (value === null || value === undefined || value === "") return say`not known`;
+  if (typeof value === "boolean") return value ? say`yes` : say`no`;
   if (Array.isArray(value)) return value.map(told).join(" × ");
-  return typeof value === "number" ? short(value, 4) : String(value);
+  return typeof value === "number" ? short(value, 4) : engineWord(String(value));
 }

@@ -1,6 +1,6 @@
 // The form's fields. Each is a function of a place in the design: its value, its words and what was found about it.
 
-import { html, nothing, noChange } from "../vendor/lit-html.js";
+import { html, nothing, noChange } from "../words/html.js";
 import { Directive, directive } from "../vendor/directive.js";
 import { live } from "../vendor/directives/live.js";
 import { valueAt } from "../design/pointer.js";
@@ -8,6 +8,7 @@ import { alreadySays, isSum, readTyped, showTyped, tidy } from "../design/typed.
 import { rangeWords } from "../words/vocabulary.js";
 import { isBad, isOnlyBlank, notesAt } from "./notes.js";
 import { idOf } from "./sheet.js";
+import { say } from "../words/say.js";
 
 /** @import { TemplateResult } from "../vendor/lit-html.js" */
 /** @import { Sheet } from "./sheet.js" */
@@ -66,7 +67,7 @@ export function numberField(sheet, pointer, how = {}) {
   };
   return framed(sheet, pointer, quantity, how, (marks) => html`<input
     id=${marks.id} type="text" inputmode="decimal" autocomplete="off" spellcheck="false" class="number"
-    placeholder=${how.stands ?? (how.unknown ? "not known" : nothing)} aria-describedby=${marks.describedBy} aria-invalid=${marks.invalid}
+    placeholder=${how.stands ?? (how.unknown ? say`not known` : nothing)} aria-describedby=${marks.describedBy} aria-invalid=${marks.invalid}
     .value=${typed(value, shown, unit)} @input=${take} @change=${sheet.act.redraw} @blur=${() => sheet.sums.left(pointer)} @keydown=${nudge}>
     ${sheet.sums.at(pointer) ? html`<output class="stands">${sheet.sums.at(pointer)}</output>` : nothing}`);
 }
@@ -117,7 +118,7 @@ export function longTextField(sheet, pointer, lines = 3) {
  */
 export function choiceField(sheet, pointer, how) {
   const known = how.options.some((option) => option.value === how.value);
-  const options = known || how.value === "" ? how.options : [...how.options, { value: how.value, label: `${how.value} (not there)` }];
+  const options = known || how.value === "" ? how.options : [...how.options, { value: how.value, label: say`${how.value} (not there)` }];
   return framed(sheet, pointer, sheet.words.quantity(pointer), how, (marks) => html`<select
     id=${marks.id} aria-describedby=${marks.describedBy} aria-invalid=${marks.invalid} .value=${live(how.value)}
     @change=${(/** @type {Event} */ event) => how.take(/** @type {HTMLSelectElement} */ (event.target).value)}>
@@ -203,7 +204,7 @@ function framed(sheet, pointer, quantity, how, control) {
 /** @param {Quantity} quantity */
 function rangeHint(quantity) {
   const words = rangeWords(quantity);
-  return words ? `Can be ${words}.` : "";
+  return words ? say`Can be ${words}.` : "";
 }
 
 /**

@@ -1,6 +1,6 @@
 // The usual order of a first fill and leak test, with its cautions.
 
-import { html } from "../vendor/lit-html.js";
+import { html } from "../words/html.js";
 import { mark } from "../words/marks.js";
 
 /** @import { Sheet } from "./sheet.js" */

@@ -1,6 +1,6 @@
 // The fit coupon: how it is printed, what was read of it, and what the readings say.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { newFit } from "../design/fresh.js";
 import { numberIn } from "../design/typed.js";
 import { valueAt } from "../design/pointer.js";
@@ -13,6 +13,7 @@ import { numberField, row, textField } from "./field.js";
 import { notesAt } from "./notes.js";
 import { section } from "./section.js";
 import { idOf } from "./sheet.js";
+import { say, within } from "../words/say.js";
 
 /** @import { CouponReport, FitOfRun } from "../engine/messages.js" */
 /** @import { Reading } from "../design/types.js" */
@@ -20,7 +21,7 @@ import { idOf } from "./sheet.js";
 
 const PLACE = "/process/fit";
 const LISTS = /** @type {const} */ (["outer", "bore", "length"]);
-const TITLES = { outer: "Outer diameters", bore: "Bores", length: "Lengths" };
+const TITLES = { outer: say`Outer diameters`, bore: say`Bores`, length: say`Lengths` };
 const KEYS = /** @type {const} */ (["nominal", "measured"]);
 
 /** @typedef {FitOfRun & { coupon: CouponReport }} WithCoupon */
@@ -29,7 +30,7 @@ const KEYS = /** @type {const} */ (["nominal", "measured"]);
 export function fitSection(sheet) {
   const body = html`${sheet.design.process.fit ? nothing : notesAt(sheet, PLACE)}
     ${care()} ${coupons(sheet)} ${sheet.design.process.fit ? readings(sheet) : start(sheet)}`;
-  return section("fit", "Fit coupon", sheet.words.quantity(PLACE).hint, body);
+  return section("fit", say`Fit coupon`, sheet.words.quantity(PLACE).hint, body);
 }
 
 function care() {
@@ -74,7 +75,7 @@ function coupons(sheet) {
 function coupon(sheet, { name, coupon: shape }, names, index) {
   const middle = shape.sticks[shape.sticks.length - 1][1];
   const tube = `${short(middle.outer_mm)} / ${short(middle.bore_mm)} mm`;
-  const others = names.length > 2 ? ` and ${names.length - 1} more` : names.length === 2 ? ` and ${names[1]}` : "";
+  const others = names.length > 2 ? say` and ${names.length - 1} more` : names.length === 2 ? say` and ${names[1]}` : "";
   /** @type {(format: "3mf" | "stl", words: string) => unknown} */
   const button = (format, words) => html`<button type="button" id="coupon-${index}-${format}" ?disabled=${!sheet.fresh}
     @click=${() => sheet.act.save({ kind: "coupon", run: name, format })}>${words}<span class="unseen"> of the coupon for ${name}</span></button>`;
@@ -83,7 +84,7 @@ function coupon(sheet, { name, coupon: shape }, names, index) {
     ${couponPicture(shape, `coupon-${index}`)}
     <p class="source">${shape.sticks.length} sticks, ${short(shape.length_mm)} mm long. Each end is an end of your tube in another size: count its rings
       to know which. The bore steps along with the outside.</p>
-    <div class="adder">${button("3mf", "Coupon (.3mf)")} ${button("stl", "One STL a stick (.zip)")}</div>
+    <div class="adder">${button("3mf", say`Coupon (.3mf)`)} ${button("stl", say`One STL a stick (.zip)`)}</div>
   </li>`;
 }
 
@@ -96,7 +97,7 @@ function start(sheet) {
     sheet.act.set(PLACE, newFit(named(material), named(printer), first?.fit.coupon));
     sheet.act.goTo(first ? `${PLACE}/outer/0/measured` : `${PLACE}/material`);
   };
-  return addButton("fit", "Put in what you measured", begin);
+  return addButton("fit", say`Put in what you measured`, begin);
 }
 
 /** @param {Sheet} sheet */
@@ -136,7 +137,7 @@ function table(sheet, list) {
       <tbody>${all.map((reading, index) => readingRows(sheet, list, reading, index))}</tbody>
     </table>` : nothing}
     ${notesAt(sheet, place)}
-    ${addButton(`fit-${list}`, `Add a reading: ${TITLES[list].toLowerCase()}`, add)}
+    ${addButton(`fit-${list}`, say`Add a reading: ${within(TITLES[list])}`, add)}
   </div>`;
 }
 
@@ -156,15 +157,15 @@ function readingRows(sheet, list, reading, index) {
       (near.find(Boolean) ?? document.getElementById(`add-fit-${list}`))?.focus();
     });
   };
-  const spoken = `${TITLES[list]}, reading ${index + 1}:`;
+  const spoken = say`${TITLES[list]}, reading ${index + 1}:`;
   const size = numberIn(reading.nominal);
   const rings = size === undefined || list === "length" ? undefined : ringsOf(sheet.report?.fit.runs ?? [], list, size);
   return html`<tr>
       <td>${numberField(sheet, `${place}/nominal`, { spoken }).body}</td>
-      <td>${numberField(sheet, `${place}/measured`, { spoken, unknown: true, stands: "not read" }).body}</td>
+      <td>${numberField(sheet, `${place}/measured`, { spoken, unknown: true, stands: say`not read` }).body}</td>
       ${list === "length" ? nothing : html`<td class="figure">${rings ?? ""}</td>`}
       <td><button type="button" class="quiet" id="${idOf(place)}-remove" @click=${remove}>
-        ${sign("remove")}<span class="unseen">Remove reading ${index + 1} of ${TITLES[list].toLowerCase()}</span></button></td>
+        ${sign("remove")}<span class="unseen">Remove reading ${index + 1} of ${within(TITLES[list])}</span></button></td>
     </tr>
     ${notes.length > 0 ? html`<tr><td colspan="4">${notes}</td></tr>` : nothing}`;
 }
@@ -182,11 +183,11 @@ function fitted(sheet) {
     sheet.act.set(place, null);
     requestAnimationFrame(() => document.getElementById("add-fitted")?.focus());
   };
-  if (!sheet.design.process.fit?.fitted) return html`${notesAt(sheet, place)} ${addButton("fitted", "One end fitted better than the stated size", add)}`;
+  if (!sheet.design.process.fit?.fitted) return html`${notesAt(sheet, place)} ${addButton("fitted", say`One end fitted better than the stated size`, add)}`;
   return html`<fieldset class="point" id=${idOf(place)}>
     <legend>${words.label}</legend>
     <p class="source">${words.hint}</p>
-    ${row(sheet, [numberField(sheet, `${place}/outer_diameter`), numberField(sheet, `${place}/measured`, { unknown: true, stands: "not read" })], "two")}
+    ${row(sheet, [numberField(sheet, `${place}/outer_diameter`), numberField(sheet, `${place}/measured`, { unknown: true, stands: say`not read` })], "two")}
     ${notesAt(sheet, place)}
     <button type="button" class="add" id="fitted-remove" @click=${remove}>${sign("remove")} The stated size fitted best</button>
   </fieldset>`;

@@ -1,6 +1,6 @@
 // The fittings: what is screwed into the ports and takes the tube.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { live } from "../vendor/directives/live.js";
 import { usual, newFitting } from "../design/fresh.js";
 import { added } from "../design/lists.js";
@@ -12,6 +12,7 @@ import { numberField, row, textField } from "./field.js";
 import { notesAt } from "./notes.js";
 import { section } from "./section.js";
 import { idOf } from "./sheet.js";
+import { say } from "../words/say.js";
 
 /** @import { Sheet } from "./sheet.js" */
 
@@ -19,14 +20,14 @@ import { idOf } from "./sheet.js";
 export function fittingsSection(sheet) {
   const body = html`${notesAt(sheet, "/fittings")}
     ${cards(sheet, "fittings", {
-      one: "fitting",
+      one: say`fitting`,
       open: false,
-      short: (fitting) => `for ${sheet.lengths.shown(fitting.tube_diameter) || "?"} ${sheet.lengths.unit} tube${fitting.elbow ? ", elbow" : ""}`,
+      short: (fitting) => say`for ${sheet.lengths.shown(fitting.tube_diameter) || "?"} ${sheet.lengths.unit} tube${fitting.elbow ? say`, elbow` : ""}`,
       body: (_, index, pointer) => fittingBody(sheet, index, pointer),
     })}
-    ${addChooser("fittings", "Add a fitting", [
+    ${addChooser("fittings", say`Add a fitting`, [
       ...sheet.presets.fittings.map((preset, index) => ({ value: String(index), label: preset.label })),
-      { value: "own", label: "Measure yours" },
+      { value: "own", label: say`Measure yours` },
     ], (value) => {
       sheet.act.change((design) => {
         const fitting = newFitting(design, sheet.presets.fittings[Number(value)]?.fitting);
@@ -34,7 +35,7 @@ export function fittingsSection(sheet) {
         return added(design, "fittings", fitting);
       });
     })}`;
-  return section("fittings", "Fittings", html`What is screwed into the ports. Measure your own: those shipped here are common sizes. ${measureButton()}`, body);
+  return section("fittings", say`Fittings`, html`What is screwed into the ports. Measure your own: those shipped here are common sizes. ${measureButton()}`, body);
 }
 
 /**
@@ -64,7 +65,7 @@ function fittingBody(sheet, index, pointer) {
       ? [number("socket_depth"), number("collar_diameter"), number("lead")]
       : [number("height"), number("socket_depth"), number("collar_diameter"), number("lead")], elbow ? "three" : "four")}
     ${elbow ? notesAt(sheet, `${pointer}/height`) : nothing}
-    ${row(sheet, [numberField(sheet, `${pointer}/bore`, { unknown: true, stands: "as the tube's" })], "two")}
+    ${row(sheet, [numberField(sheet, `${pointer}/bore`, { unknown: true, stands: say`as the tube's` })], "two")}
     ${sealPart(sheet, pointer, seal)}`;
 }
 

@@ -1,6 +1,6 @@
 // What is in the way: boxes and cylinders, and how far the tubes stay clear of everything.
 
-import { html } from "../vendor/lit-html.js";
+import { html } from "../words/html.js";
 import { newKeepOut } from "../design/fresh.js";
 import { added } from "../design/lists.js";
 import { addButton } from "./adder.js";
@@ -9,6 +9,7 @@ import { numberField, pointGroup, row, textField } from "./field.js";
 import { notesAt } from "./notes.js";
 import { section } from "./section.js";
 import { idOf } from "./sheet.js";
+import { say } from "../words/say.js";
 
 /** @import { KeepOut } from "../design/types.js" */
 /** @import { Sheet } from "./sheet.js" */
@@ -25,15 +26,15 @@ export function keepOutsSection(sheet) {
   const body = html`
     ${row(sheet, [numberField(sheet, "/clearance")], "two")} ${notesAt(sheet, "/keep_outs")}
     ${cards(sheet, "keep_outs", {
-      one: "keep-out",
+      one: say`keep-out`,
       open: false,
-      short: (keepOut) => ("box" in keepOut ? "box" : "cylinder"),
+      short: (keepOut) => ("box" in keepOut ? say`box` : say`cylinder`),
       body: (keepOut, _, pointer) => keepOutBody(sheet, keepOut, pointer),
     })}
     <div class="adder">
-      ${addButton("keep_outs", "Add a box", () => add("box"))} ${addButton("keep_outs-cylinder", "Add a cylinder", () => add("cylinder"))}
+      ${addButton("keep_outs", say`Add a box`, () => add("box"))} ${addButton("keep_outs-cylinder", say`Add a cylinder`, () => add("cylinder"))}
     </div>`;
-  return section("keep-outs", "Keep clear of", "Parts that the tubes must pass by with room to spare.", body);
+  return section("keep-outs", say`Keep clear of`, say`Parts that the tubes must pass by with room to spare.`, body);
 }
 
 /**

@@ -1,6 +1,6 @@
 // The first fill and the leak test with air: what is read, what the reading says, and the order that it goes in.
 
-import { html } from "../vendor/lit-html.js";
+import { html } from "../words/html.js";
 import { newLeakTest } from "../design/fresh.js";
 import { leakReading } from "../result/leak.js";
 import { sign } from "../words/marks.js";
@@ -10,6 +10,7 @@ import { careWithAir, firstFill } from "./first-fill.js";
 import { notesAt } from "./notes.js";
 import { section } from "./section.js";
 import { idOf } from "./sheet.js";
+import { say } from "../words/say.js";
 
 /** @import { Sheet } from "./sheet.js" */
 
@@ -22,8 +23,8 @@ export function leakTestSection(sheet) {
     sheet.act.set(PLACE, newLeakTest(sheet.words));
     sheet.act.goTo(`${PLACE}/start_kpa`);
   };
-  const body = html`${careWithAir()} ${started ? readings(sheet) : addButton("leak-test", "Start a leak test with air", start)} ${firstFill(sheet)}`;
-  return section("leak-test", "First fill and leak test", "Before any coolant goes in: does the loop keep air?", body);
+  const body = html`${careWithAir()} ${started ? readings(sheet) : addButton("leak-test", say`Start a leak test with air`, start)} ${firstFill(sheet)}`;
+  return section("leak-test", say`First fill and leak test`, say`Before any coolant goes in: does the loop keep air?`, body);
 }
 
 /** @param {Sheet} sheet */
@@ -39,10 +40,10 @@ function readings(sheet) {
     <p class="source">${sheet.words.quantity(PLACE).hint}</p>
     ${notesAt(sheet, PLACE)}
     ${row(sheet, [number("start_kpa"), number("start_c")], "two")}
-    ${row(sheet, [number("end_kpa", { unknown: true, stands: "not read yet" }), number("end_c")], "two")}
+    ${row(sheet, [number("end_kpa", { unknown: true, stands: say`not read yet` }), number("end_c")], "two")}
     ${row(sheet, [number("minutes"), number("air_kpa")], "two")}
     ${row(sheet, [number("limit_kpa"), number("limit_minutes")], "two")}
-    ${row(sheet, [number("volume_ml", { unknown: true, stands: "the whole loop's" })], "two")}
+    ${row(sheet, [number("volume_ml", { unknown: true, stands: say`the whole loop's` })], "two")}
     ${leakReading(sheet)}
     <button type="button" class="add" id="leak-test-remove" @click=${remove}>${sign("remove")} Remove this test</button>
   </fieldset>`;

@@ -1,6 +1,6 @@
 // What the tubes are made of and on, and what their strength is lessened by.
 
-import { html } from "../vendor/lit-html.js";
+import { html } from "../words/html.js";
 import { showTyped } from "../design/typed.js";
 import { numberField, pointGroup, row } from "./field.js";
 import { materialFigures } from "./material.js";
@@ -9,6 +9,8 @@ import { section } from "./section.js";
 import { servicePrices } from "./service-price.js";
 import { idOf } from "./sheet.js";
 import { stuff } from "./stuff.js";
+import { listed } from "../words/numbers.js";
+import { say } from "../words/say.js";
 
 /** @import { Sheet } from "./sheet.js" */
 
@@ -30,7 +32,7 @@ export function makingSection(sheet) {
         ${printerFigures(sheet, place)}`,
     })}
     ${servicePrices(sheet)}`;
-  return section("making", "Making", "What the tubes are printed in and on. The shipped figures are cautious ones of a class: put in those of the sheet that came with yours.", body);
+  return section("making", say`Making`, say`What the tubes are printed in and on. The shipped figures are cautious ones of a class: put in those of the sheet that came with yours.`, body);
 }
 
 /**
@@ -68,7 +70,7 @@ function factors(sheet) {
   const { mend, stop, care } = sheet.countUnder(place);
   const stated = sheet.design.process.factors;
   return html`<details class="more" id=${idOf(place)} ?open=${mend + stop + care > 0}>
-    <summary>What strength is lessened by${stated ? html`: <span class="source">${FACTORS.map((key) => showTyped(stated[key]) || "?").join(", ")}</span>` : ""}</summary>
+    <summary>What strength is lessened by${stated ? html`: <span class="source">${listed(FACTORS.map((key) => showTyped(stated[key]) || "?"))}</span>` : ""}</summary>
     ${row(sheet, FACTORS.map((key) => numberField(sheet, `${place}/${key}`)), "three")} ${notesAt(sheet, place)}
   </details>`;
 }

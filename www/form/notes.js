@@ -1,10 +1,11 @@
 // What was found about one place of the design, shown beside it.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { valueAt } from "../design/pointer.js";
 import { mark, SEVERITY } from "../words/marks.js";
 import { short } from "../words/numbers.js";
 import { idOf, isBlank } from "./sheet.js";
+import { say, within } from "../words/say.js";
 
 /** @import { Finding, PatchStep } from "../engine/messages.js" */
 /** @import { Sheet } from "./sheet.js" */
@@ -57,7 +58,7 @@ export function findingBody(sheet, finding, inFull = false) {
   return html`${mark(severity)}
     <div>
       <p><b>${SEVERITY[severity]}:</b> ${message}</p>
-      ${inFull && meaning ? html`<p class="source">${meaning}${source ? ` Limit from: ${source}.` : ""}</p>` : nothing}
+      ${inFull && meaning ? html`<p class="source">${meaning}${source ? say` Limit from: ${source}.` : ""}</p>` : nothing}
       ${fix && fix.length > 0
         ? html`<button type="button" class="fix" ?disabled=${!sheet.fresh} @click=${() => sheet.act.applyFix(finding)}>
             Apply this fix<span class="fix-words">: ${fixWords(sheet, fix)}</span>
@@ -83,13 +84,12 @@ function stepWords(sheet, { op, path, value }) {
   const { label, unit } = sheet.words.quantity(path);
   const thing = path.replace(/^\/(\w+)\/(\d+).*$/, (_, list, index) => {
     const item = /** @type {{ name?: string } | undefined} */ (valueAt(sheet.design, `/${list}/${index}`));
-    return item?.name ? ` of ${item.name}` : "";
+    return item?.name ? say` of ${item.name}` : "";
   });
-  const what = `${label.toLowerCase()}${thing.startsWith("/") ? "" : thing}`;
-  if (op === "remove") return `take away the ${what}`;
+  const what = `${within(label)}${thing.startsWith("/") ? "" : thing}`;
+  if (op === "remove") return say`take away the ${what}`;
   // In a list "add" puts a further item in; on a key it says what the key shall be.
-  const verb = op === "add" && typeof value === "object" ? "add" : "make";
-  if (typeof value === "number") return `${verb} the ${what} ${short(value)}${unit === "°" ? "°" : unit ? ` ${unit}` : ""}`;
-  if (typeof value === "string") return `${verb} the ${what} ${value}`;
-  return `${verb} the ${what}`;
+  if (op === "add" && typeof value === "object") return say`add the ${what}`;
+  if (typeof value === "number") return say`make the ${what} ${`${short(value)}${unit === "°" ? "°" : unit ? ` ${unit}` : ""}`}`;
+  return typeof value === "string" ? say`make the ${what} ${value}` : say`make the ${what}`;
 }

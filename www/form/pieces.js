@@ -1,6 +1,6 @@
 // Where a run is cut into pieces, and the way to the fewest that fit the printer.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { repeat } from "../vendor/directives/repeat.js";
 import { identityOf } from "../design/identity.js";
 import { counted, fixed } from "../words/numbers.js";
@@ -8,6 +8,7 @@ import { sign } from "../words/marks.js";
 import { numberField, row } from "./field.js";
 import { notesAt } from "./notes.js";
 import { idOf } from "./sheet.js";
+import { say } from "../words/say.js";
 
 /** @import { Cut, Run } from "../design/types.js" */
 /** @import { Sheet } from "./sheet.js" */
@@ -34,8 +35,8 @@ export function piecesPart(sheet, run, index) {
   };
   return html`<details class="more" id=${idOf(place)} ?open=${cuts.length > 0 || mend + stop + care > 0 || unfolded.has(identityOf(run))}
     @toggle=${(/** @type {Event} */ event) => fold(run, /** @type {HTMLDetailsElement} */ (event.target).open)}>
-    <summary>Pieces: <span class="source">${cuts.length === 0 ? "printed whole" : `cut into ${cuts.length + 1}`}</span></summary>
-    <p class="source">A tube that does not fit the printer is cut, and its pieces are bonded: each slides into a socket on the next, a key lets it go in one way only, and rings count the joints.${length === undefined ? "" : ` It is ${fixed(length, 1)} mm long.`}</p>
+    <summary>Pieces: <span class="source">${cuts.length === 0 ? say`printed whole` : say`cut into ${cuts.length + 1}`}</span></summary>
+    <p class="source">A tube that does not fit the printer is cut, and its pieces are bonded: each slides into a socket on the next, a key lets it go in one way only, and rings count the joints.${length === undefined ? "" : say` It is ${fixed(length, 1)} mm long.`}</p>
     ${repeat(cuts, identityOf, (_, at) => cutRow(sheet, `${place}/${at}`, at))} ${notesAt(sheet, place)}
     <div class="adder">
       <button type="button" id="${idOf(place)}-find" ?disabled=${!sheet.fresh} @click=${() => sheet.act.cut(run.name)}>Find the fewest pieces<span class="unseen"> of ${run.name}</span></button>
@@ -66,7 +67,7 @@ function cutRow(sheet, place, index) {
     document.getElementById(`${idOf(list)}-find`)?.focus();
   };
   return html`<div class="cut" id=${idOf(place)}>
-    ${row(sheet, [numberField(sheet, `${place}/at`, { label: `Cut ${index + 1} at` })])}
+    ${row(sheet, [numberField(sheet, `${place}/at`, { label: say`Cut ${index + 1} at` })])}
     <button type="button" class="quiet" id="${idOf(place)}-remove" @click=${remove}>${sign("remove")}<span class="unseen">Remove cut ${index + 1}</span></button>
     ${notesAt(sheet, place)}
   </div>`;

@@ -1,6 +1,6 @@
 // The ports: threaded holes, where they are and which way they face.
 
-import { html } from "../vendor/lit-html.js";
+import { html } from "../words/html.js";
 import { newPort } from "../design/fresh.js";
 import { added } from "../design/lists.js";
 import { measureButton } from "../measure/dialog.js";
@@ -10,6 +10,8 @@ import { directionGroup, sideOf } from "./direction.js";
 import { choiceField, numberField, pointGroup, row, textField } from "./field.js";
 import { notesAt } from "./notes.js";
 import { section } from "./section.js";
+import { listed } from "../words/numbers.js";
+import { say } from "../words/say.js";
 
 /** @import { Port } from "../design/types.js" */
 /** @import { Sheet } from "./sheet.js" */
@@ -18,18 +20,18 @@ import { section } from "./section.js";
 export function portsSection(sheet) {
   const body = html`${notesAt(sheet, "/ports")}
     ${cards(sheet, "ports", {
-      one: "port",
+      one: say`port`,
       open: sheet.design.ports.length <= 12,
-      short: (port) => `${port.at.map((part) => sheet.lengths.shown(part) || "?").join(", ")}, faces ${sideOf(port.facing)?.label ?? "its own way"}`,
+      short: (port) => say`${listed(port.at.map((part) => sheet.lengths.shown(part) || "?"))}, faces ${sideOf(port.facing)?.label ?? say`its own way`}`,
       body: (port, index, pointer) => portBody(sheet, port, index, pointer),
     })}
-    ${addButton("ports", "Add a port", () => {
+    ${addButton("ports", say`Add a port`, () => {
       sheet.act.change((design) => {
         sheet.act.goTo(`/ports/${design.ports.length}/name`);
         return added(design, "ports", newPort(design, sheet.words));
       });
     })}`;
-  return section("ports", "Ports", html`The threaded holes that the tubes join, measured from one datum of your choice, z up. ${measureButton()}`, body);
+  return section("ports", say`Ports`, html`The threaded holes that the tubes join, measured from one datum of your choice, z up. ${measureButton()}`, body);
 }
 
 /**
@@ -44,7 +46,7 @@ function portBody(sheet, port, index, pointer) {
       textField(sheet, `${pointer}/name`, { take: (name) => sheet.act.rename("ports", index, name) }),
       choiceField(sheet, `${pointer}/fitting`, {
         value: port.fitting,
-        blank: sheet.design.fittings.length > 0 ? "Choose a fitting" : "Add a fitting above first",
+        blank: sheet.design.fittings.length > 0 ? say`Choose a fitting` : say`Add a fitting above first`,
         options: sheet.design.fittings.map(({ name }) => ({ value: name, label: name })),
         take: (fitting) => sheet.act.set(`${pointer}/fitting`, fitting),
       }),

@@ -1,6 +1,6 @@
 // The pump: a shipped one, or its own curve as a small table of what it lifts at which flow.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { valueAt } from "../design/pointer.js";
 import { numberIn, showTyped } from "../design/typed.js";
 import { short } from "../words/numbers.js";
@@ -10,6 +10,7 @@ import { notesAt } from "./notes.js";
 import { idOf } from "./sheet.js";
 import { stuff } from "./stuff.js";
 import { sign } from "../words/marks.js";
+import { say, within } from "../words/say.js";
 
 /** @import { Pump, PumpPoint, Stuff } from "../design/types.js" */
 /** @import { Sheet } from "./sheet.js" */
@@ -37,7 +38,7 @@ function curveInWords(sheet, preset) {
   const [flow, head] = KEYS.map((key) => sheet.words.quantity(`${PLACE}/points/*/${key}`));
   const points = /** @type {Pump} */ (preset).points ?? [];
   /** @param {PumpPoint} point */
-  const words = (point) => `${told(point.head_m)} ${head.unit} at ${told(point.flow_l_per_h)} ${flow.unit}`;
+  const words = (point) => say`${told(point.head_m)} ${head.unit} at ${told(point.flow_l_per_h)} ${flow.unit}`;
   return html`<p>${head.label}: ${points.map(words).join(", ")}.</p>`;
 }
 
@@ -60,7 +61,7 @@ function pointsTable(sheet, place) {
   };
   return html`<div id=${idOf(place)}>
     <table class="points">
-      <caption class="unseen">${head.label} by ${flow.label.toLowerCase()}</caption>
+      <caption class="unseen">${head.label} by ${within(flow.label)}</caption>
       <thead><tr>
         <th scope="col">${flow.label} <span class="unit">${flow.unit}</span></th>
         <th scope="col">${head.label} <span class="unit">${head.unit}</span></th>
@@ -69,7 +70,7 @@ function pointsTable(sheet, place) {
       <tbody>${points.map((_, index) => pointRows(sheet, place, index, points.length))}</tbody>
     </table>
     ${notesAt(sheet, place)}
-    ${addButton("pump-points", "Add a point", add)}
+    ${addButton("pump-points", say`Add a point`, add)}
   </div>`;
 }
 
@@ -89,7 +90,7 @@ function pointRows(sheet, list, index, count) {
     sheet.act.goTo(`${list}/${Math.min(index, count - 2)}/flow_l_per_h`);
   };
   return html`<tr>
-      ${KEYS.map((key) => html`<td>${numberField(sheet, `${place}/${key}`, { spoken: `Point ${index + 1}:` }).body}</td>`)}
+      ${KEYS.map((key) => html`<td>${numberField(sheet, `${place}/${key}`, { spoken: say`Point ${index + 1}:` }).body}</td>`)}
       <td><button type="button" class="quiet" id="${idOf(place)}-remove" aria-disabled=${count <= LEAST} @click=${remove}>
         ${sign("remove")}<span class="unseen">Remove point ${index + 1}</span></button></td>
     </tr>

@@ -1,6 +1,6 @@
 // A run's route: its corners, points passed through and coils in order.
 
-import { html } from "../vendor/lit-html.js";
+import { html } from "../words/html.js";
 import { repeat } from "../vendor/directives/repeat.js";
 import { identityOf } from "../design/identity.js";
 import { valueAt, withValue } from "../design/pointer.js";
@@ -11,6 +11,7 @@ import { addButton } from "./adder.js";
 import { notesAt } from "./notes.js";
 import { idOf } from "./sheet.js";
 import { stationItem } from "./station.js";
+import { say } from "../words/say.js";
 
 /** @import { Design, Run, Station } from "../design/types.js" */
 /** @import { Sheet } from "./sheet.js" */
@@ -32,15 +33,15 @@ export function route(sheet, run, pointer) {
   const id = idOf(place);
   return html`<fieldset class="route" id=${id}>
     <legend>Route</legend>
-    <p class="station end">From <b dir="auto">${run.from || "a port"}</b></p>
+    <p class="station end">From <b dir="auto">${run.from || say`a port`}</b></p>
     ${notesAt(sheet, place)}
     <ol class="stations">
       ${repeat(run.route, identityOf, (station, index) => stationItem(sheet, run, station, index, pointer))}
     </ol>
     <div class="adder">
-      ${addButton(id, "Add a corner", () => add(suggestedCorner))} ${addButton(`${id}-through`, "Add a point", () => add(suggestedThrough))}
-      ${addButton(`${id}-coil`, "Add a coil", () => add(suggestedCoil))}
+      ${addButton(id, say`Add a corner`, () => add(suggestedCorner))} ${addButton(`${id}-through`, say`Add a point`, () => add(suggestedThrough))}
+      ${addButton(`${id}-coil`, say`Add a coil`, () => add(suggestedCoil))}
     </div>
-    <p class="station end">To <b dir="auto">${run.to || "a port"}</b></p>
+    <p class="station end">To <b dir="auto">${run.to || say`a port`}</b></p>
   </fieldset>`;
 }

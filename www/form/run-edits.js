@@ -1,6 +1,6 @@
 // What can be done with a run as a whole: copied, told from its other end, mirrored onto ports of its own.
 
-import { html } from "../vendor/lit-html.js";
+import { html } from "../words/html.js";
 import { readTyped } from "../design/typed.js";
 import { unitMark } from "./field.js";
 import { idOf } from "./sheet.js";

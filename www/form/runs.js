@@ -1,9 +1,9 @@
 // The runs: each one tube, from one port to another.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { newRun } from "../design/fresh.js";
 import { added } from "../design/lists.js";
-import { numberIn } from "../design/typed.js";
+import { numberIn, showTyped } from "../design/typed.js";
 import { fixed, short } from "../words/numbers.js";
 import { same } from "../words/presets.js";
 import { addButton } from "./adder.js";
@@ -17,6 +17,7 @@ import { runEdits } from "./run-edits.js";
 import { section } from "./section.js";
 import { idOf } from "./sheet.js";
 import { stancePart } from "./stance.js";
+import { say } from "../words/say.js";
 
 /** @import { Run } from "../design/types.js" */
 /** @import { Sheet } from "./sheet.js" */
@@ -25,18 +26,18 @@ import { stancePart } from "./stance.js";
 export function runsSection(sheet) {
   const body = html`${notesAt(sheet, "/runs")}
     ${cards(sheet, "runs", {
-      one: "run",
+      one: say`run`,
       open: sheet.design.runs.length <= 4,
       short: (run) => shortOf(sheet, run),
       body: (run, index, pointer) => runBody(sheet, run, index, pointer),
     })}
-    ${addButton("runs", "Add a run", () => {
+    ${addButton("runs", say`Add a run`, () => {
       sheet.act.change((design) => {
         sheet.act.goTo(`/runs/${design.runs.length}/name`);
         return added(design, "runs", newRun(design, sheet.words, sheet.presets.tubes.map((preset) => preset.tube)));
       });
     })}`;
-  return section("runs", "Runs", "One tube each. With nothing on its route a run takes the shortest way that its bend radius allows.", body);
+  return section("runs", say`Runs`, say`One tube each. With nothing on its route a run takes the shortest way that its bend radius allows.`, body);
 }
 
 /**
@@ -45,8 +46,8 @@ export function runsSection(sheet) {
  */
 function shortOf(sheet, run) {
   const made = sheet.report?.runs.find((one) => one.name === run.name);
-  const size = `${run.tube.outer_diameter || "?"} × ${run.tube.bore || "?"}`;
-  return made?.length_mm ? `${size}, ${fixed(made.length_mm, 1)} mm long` : size;
+  const size = `${showTyped(run.tube.outer_diameter) || "?"} × ${showTyped(run.tube.bore) || "?"}`;
+  return made?.length_mm ? say`${size}, ${fixed(made.length_mm, 1)} mm long` : size;
 }
 
 /**
@@ -72,7 +73,7 @@ function runBody(sheet, run, index, pointer) {
 function portChoice(sheet, pointer, value) {
   return choiceField(sheet, pointer, {
     value,
-    blank: sheet.design.ports.length > 0 ? "Choose a port" : "Add a port above first",
+    blank: sheet.design.ports.length > 0 ? say`Choose a port` : say`Add a port above first`,
     options: sheet.design.ports.map(({ name }) => ({ value: name, label: name })),
     take: (port) => sheet.act.set(pointer, port),
   });

@@ -1,6 +1,6 @@
 // A section of the page.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 
 /**
  * A section with its heading drawn as a dimension line.

@@ -1,6 +1,6 @@
 // The form from top to bottom, in the order that the work goes.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { live } from "../vendor/directives/live.js";
 import { longTextField, row, textField } from "./field.js";
 import { fitSection } from "./fit.js";
@@ -14,6 +14,7 @@ import { portsSection } from "./ports.js";
 import { runningSection } from "./running.js";
 import { runsSection } from "./runs.js";
 import { section } from "./section.js";
+import { say } from "../words/say.js";
 
 /** @import { Sheet } from "./sheet.js" */
 
@@ -23,7 +24,7 @@ import { section } from "./section.js";
  */
 export function form(sheet) {
   return html`
-    ${section("about", "This design", nothing, html`${notesAt(sheet, "")}
+    ${section("about", say`This design`, nothing, html`${notesAt(sheet, "")}
       ${row(sheet, [textField(sheet, "/name")])} ${lengthUnit(sheet)}
       <details class="more"><summary>${sheet.words.quantity("/notes").label}${sheet.design.notes ? html`: <span class="source" dir="auto">${firstLine(sheet.design.notes)}</span>` : nothing}</summary>
         ${row(sheet, [longTextField(sheet, "/notes")])}</details>`)}
@@ -42,9 +43,9 @@ function lengthUnit({ lengths, act }) {
   };
   return html`<fieldset class="choice lengths" aria-describedby="lengths-about">
     <legend>Lengths are typed in</legend>
-    ${/** @type {const} */ ([["mm", "millimetres"], ["in", "inches"]]).map(([unit, name]) => html`<label>
+    ${/** @type {const} */ ([["mm", say`millimetres`], ["in", say`inches`]]).map(([unit, name]) => html`<label>
       <input type="radio" name="lengths" .checked=${live(lengths.unit === unit)} @change=${() => choose(unit)}> ${name}</label>`)}
-    <p class="source" id="lengths-about">A field takes sums too, and a unit: 120/2 + 6.5, or 1 1/2 in.${lengths.unit === "in" ? " Results, drawings and files stay in millimetres, as print services expect." : ""}</p>
+    <p class="source" id="lengths-about">A field takes sums too, and a unit: 120/2 + 6.5, or 1 1/2 in.${lengths.unit === "in" ? say` Results, drawings and files stay in millimetres, as print services expect.` : ""}</p>
   </fieldset>`;
 }
 

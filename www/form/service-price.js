@@ -1,12 +1,13 @@
 // What a print service asks for, where one prints the tubes: its prices as its offer has them.
 
-import { html } from "../vendor/lit-html.js";
+import { html } from "../words/html.js";
 import { newPrintService } from "../design/fresh.js";
 import { sign } from "../words/marks.js";
 import { addButton } from "./adder.js";
 import { numberField, row, textField } from "./field.js";
 import { notesAt } from "./notes.js";
 import { idOf } from "./sheet.js";
+import { say } from "../words/say.js";
 
 /** @import { Sheet } from "./sheet.js" */
 
@@ -19,7 +20,7 @@ export function servicePrices(sheet) {
     sheet.act.set(PLACE, newPrintService());
     sheet.act.goTo(`${PLACE}/price_per_cm3`);
   };
-  return html`${notesAt(sheet, PLACE)} ${addButton("print-service", "Add a print service's prices", add)}`;
+  return html`${notesAt(sheet, PLACE)} ${addButton("print-service", say`Add a print service's prices`, add)}`;
 }
 
 /** @param {Sheet} sheet */

@@ -1,6 +1,6 @@
 // A run's own stance on the printer's plate, or none where the best that is found is taken.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { live } from "../vendor/directives/live.js";
 import { directionGroup } from "./direction.js";
 import { numberField, row } from "./field.js";

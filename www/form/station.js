@@ -1,6 +1,6 @@
 // One station of a route: what kind it is, its point, what else that kind has, and buttons to move and remove it.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { live } from "../vendor/directives/live.js";
 import { moved } from "../design/lists.js";
 import { withValue } from "../design/pointer.js";
@@ -13,6 +13,7 @@ import { coordinateNotes, coordinates } from "./coordinate.js";
 import { numberField, unitMark } from "./field.js";
 import { notesAt } from "./notes.js";
 import { idOf } from "./sheet.js";
+import { say, within } from "../words/say.js";
 
 /** @import { CoilStation, Run, Station } from "../design/types.js" */
 /** @import { Kind } from "../design/stations.js" */
@@ -50,8 +51,8 @@ export function stationItem(sheet, run, station, index, pointer) {
           <select @change=${become} .value=${live(kind)}>
             ${KINDS.map((one) => html`<option value=${one} ?selected=${one === kind}>${kindWords(sheet.words, one)}</option>`)}
           </select></label>
-        <span class="unit" aria-hidden="true">${kind === "coil" ? quantity.label.toLowerCase() : nothing}${unitMark(sheet, quantity)}</span>
-        ${tools(sheet, run, `${title.toLowerCase()} of ${run.name}`, index, pointer)}
+        <span class="unit" aria-hidden="true">${kind === "coil" ? within(quantity.label) : nothing}${unitMark(sheet, quantity)}</span>
+        ${tools(sheet, run, say`${within(title)} of ${run.name}`, index, pointer)}
       </div>
       <div class="row ${kind === "corner" ? "corner" : "three"}" id=${idOf(point)}>
         ${coordinates(sheet, pointOf(station), point)}

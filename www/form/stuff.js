@@ -1,12 +1,14 @@
 // A material, printer, coolant or pump: one of the shipped ones, or with figures of the builder's own.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { valueAt } from "../design/pointer.js";
 import { same } from "../words/presets.js";
 import { facts } from "./facts.js";
 import { longTextField, row, textField } from "./field.js";
 import { isBad, notesAt } from "./notes.js";
 import { idOf } from "./sheet.js";
+import { engineWord } from "../words/engine.js";
+import { say } from "../words/say.js";
 
 /** @import { Stuff } from "../design/types.js" */
 /** @import { Sheet } from "./sheet.js" */
@@ -45,8 +47,8 @@ export function stuff(sheet, place, shipped, how) {
         <label for=${id}>${quantity.label}</label>
         <select id=${id} aria-describedby="${noted ? `${idOf(place)}-notes ` : ""}${id}-hint"
           aria-invalid=${isBad(sheet, place) ? "true" : "false"} @change=${take}>
-          ${shipped.map((one, at) => html`<option value=${at} .selected=${at === chosen}>${one.name}</option>`)}
-          ${mine ? html`<option value="own" .selected=${own !== undefined}>${mine.name || "no name yet"} (own figures)</option>` : nothing}
+          ${shipped.map((one, at) => html`<option value=${at} .selected=${at === chosen}>${engineWord(one.name)}</option>`)}
+          ${mine ? html`<option value="own" .selected=${own !== undefined}>${mine.name || say`no name yet`} (own figures)</option>` : nothing}
           ${chosen < 0 && !own ? html`<option value="" selected>${value} (not there)</option>` : nothing}
         </select>
         <span class="unseen" id="${id}-hint">${quantity.hint}</span>
@@ -69,7 +71,7 @@ export function stuff(sheet, place, shipped, how) {
  * @param {Stuff} preset
  */
 function makeOwn(sheet, place, preset) {
-  const own = { ...structuredClone(preset), name: `own ${preset.name}`, source: "" };
+  const own = { ...structuredClone(preset), name: say`own ${engineWord(preset.name)}`, source: "" };
   sheet.cards.set(own, true);
   sheet.act.set(place, own);
   sheet.act.goTo(`${place}/name`);

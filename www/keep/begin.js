@@ -4,14 +4,15 @@ import { whole } from "../design/whole.js";
 import { takeOver } from "./older.js";
 import { ownDesign, readSlot } from "./slots.js";
 import { stepsFrom } from "./steps.js";
+import { say } from "../words/say.js";
 
 /** @import { State } from "../design/store.js" */
 /** @import { Vocabulary } from "../words/vocabulary.js" */
 /** @import { Shelf } from "./shelf.js" */
 /** @import { Steps } from "./steps.js" */
 
-const CLOSED = "This browser does not let the page keep anything, so save your design as a file before you leave.";
-const SET_ASIDE = "A design kept from last time could not be read. It is set aside, unchanged: under “Designs” it can be saved as a file.";
+const CLOSED = say`This browser does not let the page keep anything, so save your design as a file before you leave.`;
+const SET_ASIDE = say`A design kept from last time could not be read. It is set aside, unchanged: under “Designs” it can be saved as a file.`;
 
 /**
  * @param {Shelf} shelf

@@ -1,11 +1,13 @@
 // The designs that this browser keeps: opened, copied, removed, saved all at once and taken back.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { repeat } from "../vendor/directives/repeat.js";
 import { closeDialog, dialog, openDialog } from "../dialog.js";
 import { counted } from "../words/numbers.js";
 import { shown } from "./keeping.js";
 import { picture } from "./picture.js";
+import { locale } from "../words/language.js";
+import { say } from "../words/say.js";
 
 /** @import { App } from "../app.js" */
 /** @import { Listed } from "./shelf.js" */
@@ -22,7 +24,7 @@ export function openDesigns(app) {
 export function designsDialog(app) {
   const { keeping, store } = app;
   const { damaged, listed } = keeping;
-  return dialog(ID, "Designs in this browser", html`
+  return dialog(ID, say`Designs in this browser`, html`
     <p class="source">They are kept on this machine, in this browser, and sent nowhere. Who clears the browser's data clears them, so save them all in one file now and then.</p>
     <ul class="shelf">${repeat(listed, ({ id }) => id, (entry) => row(app, entry, entry.id === store.state.id))}</ul>
     <div class="adder">
@@ -51,7 +53,7 @@ function row(app, entry, present) {
   };
   return html`<li aria-current=${present ? "true" : nothing}>
     ${picture(entry.picture)}
-    <div><p class="title" dir="auto">${title}</p><p class="short">${counted(runs, "run")}, changed ${dateWords(changed)}${entry.untouched ? ", as it was started" : ""}</p></div>
+    <div><p class="title" dir="auto">${title}</p><p class="short">${counted(runs, "run")}, changed ${dateWords(changed)}${entry.untouched ? say`, as it was started` : ""}</p></div>
     <div class="group">
       ${present ? html`<span class="badge">On the page</span>` : html`<button type="button" @click=${open}>Open<span class="unseen"> ${title}</span></button>`}
       <button type="button" @click=${() => app.keeping.copy(id)}>Copy<span class="unseen"> ${title}</span></button>
@@ -63,5 +65,5 @@ function row(app, entry, present) {
 /** @param {string} when ISO 8601 */
 function dateWords(when) {
   const date = new Date(when);
-  return Number.isNaN(date.getTime()) ? "at a time that is not known" : date.toLocaleString("en-GB", { dateStyle: "medium", timeStyle: "short" });
+  return Number.isNaN(date.getTime()) ? say`at a time that is not known` : date.toLocaleString(locale(), { dateStyle: "medium", timeStyle: "short" });
 }

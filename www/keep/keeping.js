@@ -9,6 +9,7 @@ import { pictureText } from "./picture.js";
 import { designsIn, setName, setText } from "./set.js";
 import { freshWord, setOwnDesign } from "./slots.js";
 import { stepsFrom, stepsText } from "./steps.js";
+import { say } from "../words/say.js";
 
 /** @import { App } from "../app.js" */
 /** @import { Design } from "../design/types.js" */
@@ -20,8 +21,8 @@ const REST = 500;
 
 /** What a full or closed store means, and the way out. @type {Record<Failure, string>} */
 const FAILED = {
-  full: "The browser's storage is full: your last changes are not kept if you leave. Save the design as a file, or remove designs that you no longer need under “Designs”.",
-  closed: "The browser does not let this page keep anything: your last changes are not kept if you leave. Save the design as a file.",
+  full: say`The browser's storage is full: your last changes are not kept if you leave. Save the design as a file, or remove designs that you no longer need under “Designs”.`,
+  closed: say`The browser does not let this page keep anything: your last changes are not kept if you leave. Save the design as a file.`,
 };
 
 export class Keeping {
@@ -31,6 +32,8 @@ export class Keeping {
   #shelf;
   #rest = 0;
   #id = "";
+  /** @type {Failure | undefined} why the last change was not kept */
+  #trouble;
   /** @type {string | undefined} the engine's text of the design's scene: read only when its picture is kept */
   #scene;
   /** @type {Listed[]} what the dialog lists */
@@ -100,7 +103,7 @@ export class Keeping {
     this.#settle();
     const state = this.#shelf.read(id);
     if (!state) {
-      this.#app.say("keeping", { kind: "trouble", text: "That design is no longer there, or could not be read. What could not be read is set aside under “Designs”, never deleted." });
+      this.#app.say("keeping", { kind: "trouble", text: say`That design is no longer there, or could not be read. What could not be read is set aside under “Designs”, never deleted.` });
       return this.list();
     }
     const now = { ...state, design: whole(state.design, this.#app.words) };
@@ -113,7 +116,7 @@ export class Keeping {
   copy(id) {
     const state = this.#shelf.read(id);
     if (!state) return this.list();
-    const failed = this.#shelf.keep({ id: freshWord(), design: { ...state.design, name: `${state.design.name} (copy)`.trim() }, untouched: false }).failed;
+    const failed = this.#shelf.keep({ id: freshWord(), design: { ...state.design, name: say`${state.design.name} (copy)`.trim() }, untouched: false }).failed;
     this.#failed(failed);
     this.list();
   }
@@ -125,7 +128,7 @@ export class Keeping {
       this.#failed(this.#shelf.putBack(removed));
       this.list();
     };
-    this.#app.say("removed", { kind: "word", text: `${shown(name)} was removed from this browser.`, action: { label: "Put it back", run: back } });
+    this.#app.say("removed", { kind: "word", text: say`${shown(name)} was removed from this browser.`, action: { label: say`Put it back`, run: back } });
     this.list();
   }
 
@@ -150,12 +153,12 @@ export class Keeping {
     for (const [at, design] of designs.entries()) {
       try {
         const read = JSON.parse(await this.#app.link.ask("normalise", JSON.stringify(design)));
-        if (!isDesignShaped(read)) throw new Error("it has parts that this page does not know.");
+        if (!isDesignShaped(read)) throw new Error(say`it has parts that this page does not know.`);
         const { failed } = this.#shelf.keep({ id: freshWord(), design: read, untouched: false });
         if (failed) throw new Error(FAILED[failed]);
         taken += 1;
       } catch (error) {
-        refused.push(`${shown(String(design?.name ?? `number ${at + 1}`))}: ${error instanceof Error ? error.message : error}`);
+        refused.push(`${shown(String(design?.name ?? say`number ${at + 1}`))}: ${error instanceof Error ? error.message : error}`);
       }
     }
     return { taken, refused };
@@ -175,12 +178,18 @@ export class Keeping {
     this.#id = copy;
     setOwnDesign(copy);
     this.#app.say("elsewhere", {
-      kind: "word", text: "Another tab changed this design as well. Nothing was overwritten: this tab goes on with a copy of its own, and both stand under “Designs”.",
+      kind: "word", text: say`Another tab changed this design as well. Nothing was overwritten: this tab goes on with a copy of its own, and both stand under “Designs”.`,
     });
+  }
+
+  /** Whether the design as it is would be there after the page is loaded anew. */
+  get isKept() {
+    return this.#trouble === undefined;
   }
 
   /** @param {Failure | undefined} failed */
   #failed(failed) {
+    this.#trouble = failed;
     this.#app.say("storage", failed ? { kind: "trouble", text: FAILED[failed] } : undefined);
   }
 
@@ -209,19 +218,19 @@ export class Keeping {
     if (id !== store.state.id || !this.#shelf.isForeign(id)) return;
     this.#app.say("elsewhere", {
       kind: "trouble",
-      text: "This design was just changed in another tab. What you change here from now on is kept as a copy beside it.",
-      action: { label: "Show the other tab's", run: () => this.#takeOther(id) },
+      text: say`This design was just changed in another tab. What you change here from now on is kept as a copy beside it.`,
+      action: { label: say`Show the other tab's`, run: () => this.#takeOther(id) },
     });
   }
 
   /** @param {string} id */
   #takeOther(id) {
     const state = this.#shelf.read(id);
-    if (state) this.#app.store.adopt(whole(state.design, this.#app.words), "what another tab changed");
+    if (state) this.#app.store.adopt(whole(state.design, this.#app.words), say`what another tab changed`);
   }
 }
 
 /** @param {string} name */
 export function shown(name) {
-  return name.trim() === "" ? "A design without a name" : `“${name}”`;
+  return name.trim() === "" ? say`A design without a name` : `“${name}”`;
 }

@@ -1,6 +1,6 @@
 // A design's small picture on the shelf: its tubes as lines, seen from a corner, kept as plain numbers.
 
-import { html, nothing, svg } from "../vendor/lit-html.js";
+import { html, nothing, svg } from "../words/html.js";
 
 /** @import { Scene, Xyz } from "../engine/messages.js" */
 

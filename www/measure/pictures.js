@@ -1,6 +1,7 @@
 // How to measure, drawn: the datum, a port's centre, which way it faces, a fitting, its O-ring's gland.
 
-import { html, svg } from "../vendor/lit-html.js";
+import { html, svg } from "../words/html.js";
+import { say } from "../words/say.js";
 
 /** @typedef {{ title: string, words: string, picture: unknown }} Lesson `words` say all that the picture shows */
 
@@ -49,7 +50,7 @@ const fitting = svg`
   <path class="wall" d="M18 104h184v22H18z"/>
   <path class="cut" d="M74 104V76h-10V34h24v34h6v36zM146 104V76h10V34h-24v34h-6v36z"/>
   <path class="tube" d="M90 12h6v54h-6zM124 12h6v54h-6z"/><path class="guide" d="M110 6v116"/>
-  ${dimension([176, 104], [176, 34], "height", [4, 4])} ${dimension([48, 34], [48, 68], "socket", [-40, 4])}
+  ${dimension([176, 104], [176, 34], say`height`, [4, 4])} ${dimension([48, 34], [48, 68], say`socket`, [-40, 4])}
   ${dimension([64, 26], [156, 26], "", [0, 0])}<text x="160" y="24">collar</text>
   ${dimension([90, 10], [130, 10], "", [0, 0])}<text x="134" y="10">tube</text>
   <path class="guide" d="M156 34h26M40 68h48"/><text x="24" y="120">the part: its seat face</text>`;
@@ -57,34 +58,34 @@ const fitting = svg`
 const gland = svg`
   <path class="cut" d="M20 20h180v26h-70v-14H90v14H20z"/><path class="tube" d="M20 62h180v16H20z"/>
   <circle class="ring" cx="110" cy="47" r="15"/><path class="guide" d="M10 120h200"/>
-  ${dimension([90, 12], [130, 12], "width", [24, 3])} ${dimension([138, 120], [138, 32], "", [0, 0])}<text x="142" y="100">half the gland</text>
+  ${dimension([90, 12], [130, 12], say`width`, [24, 3])} ${dimension([138, 120], [138, 32], "", [0, 0])}<text x="142" y="100">half the gland</text>
   ${dimension([66, 32], [66, 62], "", [0, 0])}<text x="22" y="58">section</text><text x="20" y="134">the tube's middle</text>`;
 
 /** @type {readonly Lesson[]} */
 export const LESSONS = [
   {
-    title: "One datum for everything",
-    words: "Choose one corner of the case that you can reach with the calipers, and count every length from it: x to the right, y away from you, z up. A metal edge is better than a plastic panel, which bends.",
+    title: say`One datum for everything`,
+    words: say`Choose one corner of the case that you can reach with the calipers, and count every length from it: x to the right, y away from you, z up. A metal edge is better than a plastic panel, which bends.`,
     picture: drawn(datum),
   },
   {
-    title: "The centre of a port, from two edges",
-    words: "Nobody can measure to the middle of a hole. Measure from the wall to its near edge, a, and to its far edge, b: the centre is halfway. Type it as it is: (31.2 + 49) / 2. Do the same for the other two directions. The height counts at the face that the fitting seats on.",
+    title: say`The centre of a port, from two edges`,
+    words: say`Nobody can measure to the middle of a hole. Measure from the wall to its near edge, a, and to its far edge, b: the centre is halfway. Type it as it is: (31.2 + 49) / 2. Do the same for the other two directions. The height counts at the face that the fitting seats on.`,
     picture: drawn(centre),
   },
   {
-    title: "Which way it faces",
-    words: "The direction out of the threaded hole, as the tube will leave it. Most ports face along an axis; a tilted one takes three numbers, how far it goes along x, y and z.",
+    title: say`Which way it faces`,
+    words: say`The direction out of the threaded hole, as the tube will leave it. Most ports face along an axis; a tilted one takes three numbers, how far it goes along x, y and z.`,
     picture: drawn(facing),
   },
   {
-    title: "The fitting",
-    words: "Screw one in by hand. Height: from the seat to the mouth where the tube goes in. Socket: from the mouth down to the shoulder that the tube butts against; a depth rod in the bore tells it. Collar: the widest ring, which your fingers must be able to turn. Tube: the outer diameter that it is made for, as its data sheet says.",
+    title: say`The fitting`,
+    words: say`Screw one in by hand. Height: from the seat to the mouth where the tube goes in. Socket: from the mouth down to the shoulder that the tube butts against; a depth rod in the bore tells it. Collar: the widest ring, which your fingers must be able to turn. Tube: the outer diameter that it is made for, as its data sheet says.`,
     picture: drawn(fitting),
   },
   {
-    title: "Its O-ring and gland",
-    words: "Take the ring out with a wooden pick. Section: how thick the ring itself is, measured without pressing it. Gland: the inner diameter at the floor of the groove that it sits in; width: of that groove. Not sure? Leave them out; then the seal is not judged, and the coupon will tell.",
+    title: say`Its O-ring and gland`,
+    words: say`Take the ring out with a wooden pick. Section: how thick the ring itself is, measured without pressing it. Gland: the inner diameter at the floor of the groove that it sits in; width: of that groove. Not sure? Leave them out; then the seal is not judged, and the coupon will tell.`,
     picture: drawn(gland),
   },
 ];

@@ -1,6 +1,6 @@
 // The panel that shows how a tube stands on the printer's plate, and the ways that it could.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { guard } from "../vendor/directives/guard.js";
 import { live } from "../vendor/directives/live.js";
 import { mark, SEVERITY } from "../words/marks.js";
@@ -8,6 +8,7 @@ import { counted, fixed } from "../words/numbers.js";
 import { whereFrom } from "../result/origin.js";
 import { against, sizeWords } from "./against.js";
 import { platePicture } from "./picture.js";
+import { say } from "../words/say.js";
 
 /** @import { Finding } from "../engine/messages.js" */
 /** @import { Sheet } from "../form/sheet.js" */
@@ -42,7 +43,7 @@ function opened(sheet, plate, files) {
     ${answer && shown ? html`<div class="plate-answer" data-stale=${!fresh}>
         ${answer.findings.length > 0 ? html`<ul class="notes">${answer.findings.map((finding) => html`<li class="note ${finding.severity}">${mark(finding.severity)}
           <div><p><b>${SEVERITY[finding.severity]}:</b> ${finding.message}</p></div>
-          ${finding.fix ? html`<button type="button" ?disabled=${!fresh} @click=${() => sheet.act.applyFix(finding)}>${isCut(finding) ? "Cut it so" : "Mend it so"}<span class="unseen">: ${finding.message}</span></button>` : nothing}</li>`)}</ul>` : nothing}
+          ${finding.fix ? html`<button type="button" ?disabled=${!fresh} @click=${() => sheet.act.applyFix(finding)}>${isCut(finding) ? say`Cut it so` : say`Mend it so`}<span class="unseen">: ${finding.message}</span></button>` : nothing}</li>`)}</ul>` : nothing}
         ${guard([answer, shown.id, sheet.words], () => platePicture(answer, shown))}
         <div class="adder">${/** @type {const} */ (["stl", "3mf"]).map((kind) => html`<button type="button" ?disabled=${!fresh || !sheet.fresh}
           @click=${() => files.save({ kind, run: answer.run, ...(answer.pieces > 1 ? { piece: answer.piece } : {}), deviation: files.deviation, stance: shown.stood })}>${kind.toUpperCase()}, standing as drawn</button>`)}
@@ -115,8 +116,8 @@ function costWords(sheet, { run }, { stance }) {
   if (material_cost === null) return nothing;
   const at = `/runs/${sheet.report?.runs.findIndex(({ name }) => name === run) ?? 0}/stances/0`;
   const asked = [{ path: `${at}/material_cost`, value: material_cost }, { path: `${at}/support_mm3`, value: support_mm3 }];
-  return html`<p class="stance-cost">Material <b>${material_cost.map((end) => fixed(end, 2)).join(" to ")}</b> in your money, up to supports and
-    <span class="asked">waste ${whereFrom(sheet, asked, "the cost in this stance")}</span></p>`;
+  return html`<p class="stance-cost">Material <b>${material_cost.map((end) => fixed(end, 2)).join(say` to `)}</b> in your money, up to supports and
+    <span class="asked">waste ${whereFrom(sheet, asked, say`the cost in this stance`)}</span></p>`;
 }
 
 /**
@@ -124,9 +125,9 @@ function costWords(sheet, { run }, { stance }) {
  * @param {Plate} plate
  */
 function statusWords({ report, fresh }, plate) {
-  if (plate.slow) return "Being looked for…";
-  if (report && fresh && plate.made.length === 0) return "No run can be made as it is; see what is found.";
-  if (plate.answer && !plate.fresh) return fresh ? "Being looked for anew…" : "This is as it was before; what is marked has to be mended first.";
+  if (plate.slow) return say`Being looked for…`;
+  if (report && fresh && plate.made.length === 0) return say`No run can be made as it is; see what is found.`;
+  if (plate.answer && !plate.fresh) return fresh ? say`Being looked for anew…` : say`This is as it was before; what is marked has to be mended first.`;
   const found = plate.answer?.stances.length;
-  return found ? `${counted(found, "way")} to stand, the best first.` : "";
+  return found ? say`${counted(found, "way")} to stand, the best first.` : "";
 }

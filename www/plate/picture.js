@@ -1,8 +1,9 @@
 // A tube on its plate, from the side and from above, at its true width; parts of the bore that lie too flat are hatched.
 
-import { html, nothing, svg } from "../vendor/lit-html.js";
+import { html, nothing, svg } from "../words/html.js";
 import { short } from "../words/numbers.js";
 import { against, sizeWords } from "./against.js";
+import { say, within } from "../words/say.js";
 
 /** @import { Stances, Xyz } from "../engine/messages.js" */
 /** @import { Way } from "./plate.js" */
@@ -10,14 +11,14 @@ import { against, sizeWords } from "./against.js";
 /** @typedef {{ name: string, up: 1 | 2 }} Side */
 
 /** @type {Side[]} */
-const SIDES = [{ name: "From the side", up: 2 }, { name: "From above", up: 1 }];
+const SIDES = [{ name: say`From the side`, up: 2 }, { name: say`From above`, up: 1 }];
 
 /**
  * @param {Stances} answer
  * @param {Way} way
  */
 export function platePicture(answer, way) {
-  const words = `${answer.run} on the plate, ${way.name.toLowerCase()}: ${sizeWords(way.stance)}; ${against(answer, way.stance).map((part) => part.words).join("; ")}.`;
+  const words = say`${answer.run} on the plate, ${within(way.name)}: ${sizeWords(way.stance)}; ${against(answer, way.stance).map((part) => part.words).join("; ")}.`;
   const { flats, cups } = way.stance;
   return html`<figure class="on-plate">
     <div class="on-plate-views" role="img" aria-label=${words}>${SIDES.map((side) => view(answer, way, side))}</div>

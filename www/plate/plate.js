@@ -3,6 +3,8 @@
 
 import { withValue } from "../design/pointer.js";
 import { wordsOf } from "../words/errors.js";
+import { findingsInWords } from "../words/engine.js";
+import { say } from "../words/say.js";
 
 /** @import { App } from "../app.js" */
 /** @import { Design } from "../design/types.js" */
@@ -68,12 +70,12 @@ export class Plate {
   get ways() {
     const { answer } = this;
     if (!answer) return [];
-    const found = answer.stances.map((stance, index) => ({ id: `way-${index}`, stance, stood: stated(stance), name: index === 0 ? "Best found" : `Way ${index + 1}`, present: false, own: false }));
+    const found = answer.stances.map((stance, index) => ({ id: `way-${index}`, stance, stood: stated(stance), name: index === 0 ? say`Best found` : say`Way ${index + 1}`, present: false, own: false }));
     const { own } = answer;
     if (!own) return found.map((way, index) => ({ ...way, present: index === 0 }));
     const twin = found.find((way) => alike(way.stood, stated(own)));
     if (twin) return found.map((way) => (way === twin ? { ...way, present: true, own: true } : way));
-    return [{ id: "way-own", stance: own, stood: stated(own), name: "Your own", present: true, own: true }, ...found];
+    return [{ id: "way-own", stance: own, stood: stated(own), name: say`Your own`, present: true, own: true }, ...found];
   }
 
   /** The way that is drawn. */
@@ -125,9 +127,9 @@ export class Plate {
     store.change(withValue(store.design, place, way ? way.stood : null));
     const { design } = store;
     this.looked = "";
-    const what = this.pieces > 1 ? `${run}, piece ${piece},` : run;
-    const text = way ? `${what} stands as “${way.name}” from now on.` : `${what} stands as is found best from now on.`;
-    this.#app.say("plate", { kind: "word", text, action: { label: "Undo: as it stood before", run: () => store.design === design && store.undo() } });
+    const what = this.pieces > 1 ? say`${run}, piece ${piece},` : run;
+    const text = way ? say`${what} stands as “${way.name}” from now on.` : say`${what} stands as is found best from now on.`;
+    this.#app.say("plate", { kind: "word", text, action: { label: say`Undo: as it stood before`, run: () => store.design === design && store.undo() } });
   }
 
   /** The next design is another one. */
@@ -153,7 +155,7 @@ export class Plate {
     try {
       const answer = /** @type {Stances} */ (JSON.parse(await link.ask("stances", text, run, piece)));
       if (this.#about?.run !== run || this.#about.piece !== piece) this.looked = "";
-      [this.answer, this.trouble] = [answer, ""];
+      [this.answer, this.trouble] = [{ ...answer, findings: findingsInWords(answer.findings) }, ""];
     } catch (error) {
       [this.answer, this.trouble] = [undefined, wordsOf(error)];
     } finally {

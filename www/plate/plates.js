@@ -1,8 +1,10 @@
 // The plates from above, each with the boxes of the pieces on it; the list below says which is which.
 
-import { html, nothing, svg } from "../vendor/lit-html.js";
+import { html, nothing, svg } from "../words/html.js";
 import { counted, fixed, short } from "../words/numbers.js";
 import { mark } from "../words/marks.js";
+import { engineWord } from "../words/engine.js";
+import { say } from "../words/say.js";
 
 /** @import { Plates } from "../engine/messages.js" */
 /** @import { Sheet } from "../form/sheet.js" */
@@ -31,12 +33,12 @@ export function platesFold(sheet, layout, files) {
 function opened(sheet, layout, files) {
   const { answer, trouble, fresh } = layout;
   return html`<div class="plate-body">
-    <p class="about">Every piece stands as it is chosen above, its box turned by a right angle where more fit so.${answer ? ` Boxes are ${short(answer.gap_mm, 1)} mm apart or more (common practice, no source).` : ""} What is found is good, not proven the fewest.</p>
+    <p class="about">Every piece stands as it is chosen above, its box turned by a right angle where more fit so.${answer ? say` Boxes are ${short(answer.gap_mm, 1)} mm apart or more (common practice, no source).` : ""} What is found is good, not proven the fewest.</p>
     <p class="plate-status" role="status">${statusWords(sheet, layout)}</p>
     ${trouble ? html`<p class="trouble">${trouble}</p>` : nothing}
     ${answer ? html`<div class="plate-answer" data-stale=${!fresh}>
         ${answer.left_out.length > 0 ? html`<ul class="notes">${answer.left_out.map(({ run, piece, why }) => html`<li class="note care">${mark("care")}
-          <div><p><b>On no plate: ${run}${piece === null ? "" : cut(sheet, run) ? `, piece ${piece}` : ""}.</b> ${why}</p></div></li>`)}</ul>` : nothing}
+          <div><p><b>On no plate: ${run}${piece === null ? "" : cut(sheet, run) ? say`, piece ${piece}` : ""}.</b> ${engineWord(why)}</p></div></li>`)}</ul>` : nothing}
         <ul class="plate-list">${answer.plates.map((plate, index) => card(sheet, layout, files, answer, plate, index + 1))}</ul>
       </div>` : nothing}
   </div>`;
@@ -55,7 +57,7 @@ function card(sheet, layout, files, answer, plate, number) {
     <h3>Plate ${number}</h3>
     <p class="stance-size">${sizeWords(plate)}</p>
     <div class="view">${fromAbove(answer, plate)}<span class="view-name" aria-hidden="true">From above; the dashes are the margins.</span></div>
-    <ol class="plate-pieces">${plate.pieces.map((piece) => html`<li><span dir="auto">${named(piece)}</span>: ${piece.box_mm.slice(0, 2).map((side) => fixed(side, 1)).join(" × ")} mm${piece.turned ? ", turned" : ""}</li>`)}</ol>
+    <ol class="plate-pieces">${plate.pieces.map((piece) => html`<li><span dir="auto">${named(piece)}</span>: ${piece.box_mm.slice(0, 2).map((side) => fixed(side, 1)).join(" × ")} mm${piece.turned ? say`, turned` : ""}</li>`)}</ol>
     <div class="adder"><button type="button" ?disabled=${!layout.fresh || !sheet.fresh}
       @click=${() => files.save({ kind: "plate", plate: number, deviation: files.deviation })}>3MF of plate ${number}</button></div>
   </li>`;
@@ -66,8 +68,8 @@ function card(sheet, layout, files, answer, plate, number) {
  * @param {OnePlate} plate
  */
 function sizeWords({ pieces, height_mm, layers, hours }) {
-  const time = layers === null ? "" : `; ${counted(layers, "layer")}${hours === null ? "" : `, about ${hours < 1 ? `${fixed(hours * 60, 0)} min` : `${fixed(hours, 1)} h`}`}`;
-  return `${counted(pieces.length, "piece")}, ${fixed(height_mm, 1)} mm high${time}`;
+  const time = layers === null ? "" : `; ${counted(layers, "layer")}${hours === null ? "" : say`, about ${hours < 1 ? `${fixed(hours * 60, 0)} min` : `${fixed(hours, 1)} h`}`}`;
+  return say`${counted(pieces.length, "piece")}, ${fixed(height_mm, 1)} mm high${time}`;
 }
 
 /**
@@ -95,7 +97,7 @@ function fromAbove({ volume_mm: volume, room_mm: room }, plate) {
 
 /** @param {OnePlate["pieces"][number]} piece */
 function named({ run, piece, pieces }) {
-  return pieces > 1 ? `${run}, piece ${piece} of ${pieces}` : run;
+  return pieces > 1 ? say`${run}, piece ${piece} of ${pieces}` : run;
 }
 
 /**
@@ -111,11 +113,11 @@ function cut({ report }, run) {
  * @param {Layout} layout
  */
 function statusWords({ fresh }, layout) {
-  if (layout.asking) return "Being laid out…";
+  if (layout.asking) return say`Being laid out…`;
   if (!layout.answer) return "";
-  if (!layout.fresh) return fresh ? "Being laid out anew…" : "This is as it was before; what is marked has to be mended first.";
+  if (!layout.fresh) return fresh ? say`Being laid out anew…` : say`This is as it was before; what is marked has to be mended first.`;
   const { plates, left_out } = layout.answer;
   const count = plates.reduce((sum, plate) => sum + plate.pieces.length, 0);
-  const rest = left_out.length > 0 ? ` ${counted(left_out.length, "other")} on none.` : "";
-  return plates.length === 0 ? "Nothing fits on a plate." : `${counted(count, "piece")} on ${counted(plates.length, "plate")}.${rest}`;
+  const rest = left_out.length > 0 ? say` ${counted(left_out.length, "other")} on none.` : "";
+  return plates.length === 0 ? say`Nothing fits on a plate.` : say`${counted(count, "piece")} on ${counted(plates.length, "plate")}.${rest}`;
 }

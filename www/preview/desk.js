@@ -1,6 +1,7 @@
 // What the page holds of the preview: the solid view, the drawing that can stand in for it, and the scene of both.
 
 import { standing } from "../result/findings.js";
+import { described } from "./described.js";
 import { Handles } from "./handles.js";
 import { Preview } from "./host.js";
 
@@ -52,7 +53,7 @@ export class PreviewDesk {
       scene: drawn ? this.#scene() : undefined,
       drawn,
       trouble: this.#trouble,
-      words: this.solid.description || standing(store.design, problems, findings),
+      words: described(this.solid.description) || standing(store.design, problems, findings),
       stale: problems.length > 0 && report !== undefined,
       selected,
       setDrawn: (choice) => {

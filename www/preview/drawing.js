@@ -1,6 +1,7 @@
 // The flat drawing: three views of the design side by side, for where there is no WebGL2 or a drawing reads better.
 
-import { html, nothing, svg } from "../vendor/lit-html.js";
+import { html, nothing, svg } from "../words/html.js";
+import { say } from "../words/say.js";
 
 /** @import { Scene, Xyz } from "../engine/messages.js" */
 
@@ -9,9 +10,9 @@ import { html, nothing, svg } from "../vendor/lit-html.js";
 
 /** @type {Side[]} */
 const SIDES = [
-  { name: "Front: x across, z up", across: 0, up: 2, deep: 1 },
-  { name: "Side: y across, z up", across: 1, up: 2, deep: 0 },
-  { name: "Top: x across, y up", across: 0, up: 1, deep: 2 },
+  { name: say`Front: x across, z up`, across: 0, up: 2, deep: 1 },
+  { name: say`Side: y across, z up`, across: 1, up: 2, deep: 0 },
+  { name: say`Top: x across, y up`, across: 0, up: 1, deep: 2 },
 ];
 
 /**

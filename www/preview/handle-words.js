@@ -3,7 +3,8 @@
 import { pointOf } from "../design/stations.js";
 import { standsAt } from "../design/suggest.js";
 import { numberIn } from "../design/typed.js";
-import { fixed } from "../words/numbers.js";
+import { fixed, listed } from "../words/numbers.js";
+import { say, within } from "../words/say.js";
 import { wordOf } from "./snap.js";
 import { AXES } from "./ways.js";
 
@@ -43,9 +44,9 @@ export function told(app, run, grip, target) {
   const { lengths } = app;
   const shown = numbers.map((number) => lengths.shown(number));
   if (grip.kind === "radius") return `${name}: ${shown[0]} ${lengths.unit}.`;
-  const level = (target?.levels ?? []).flatMap((other, axis) => (other === undefined ? [] : [`${AXES[axis]} level with ${other}`]));
+  const level = (target?.levels ?? []).flatMap((other, axis) => (other === undefined ? [] : [say`${AXES[axis]} level with ${other}`]));
   return [
-    `${name}: ${AXES.map((axis, at) => `${axis} ${shown[at]}`).join(", ")} ${lengths.unit}`,
+    `${name}: ${listed(AXES.map((axis, at) => `${axis} ${shown[at]}`))} ${lengths.unit}`,
     ...(level.length > 0 ? [level.join(", ")] : []),
     straights(app, run, grip.station),
   ].filter(Boolean).map((words) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`).join(" ");
@@ -63,7 +64,7 @@ function straights({ report, problems, store, lengths }, run, station) {
   if (problems.length > 0 || at < 0 || at + 1 >= rows.length) return "";
   const [before, after] = [rows[at], rows[at + 1]].map(({ straight_mm }) =>
     lengths.unit === "mm" ? fixed(straight_mm, 1) : lengths.shown(straight_mm));
-  return `straight ${before} ${lengths.unit} before and ${after} ${lengths.unit} after`;
+  return say`straight ${before} ${lengths.unit} before and ${after} ${lengths.unit} after`;
 }
 
 /**
@@ -73,8 +74,8 @@ function straights({ report, problems, store, lengths }, run, station) {
  */
 function nameOf(design, run, { kind, station }) {
   const stated = design.runs[run].route[station];
-  const place = `${stated ? wordOf(stated) : "corner"} ${station + 1} of ${design.runs[run].name}`;
-  return kind === "radius" ? `Bend radius at ${place}` : `${place.charAt(0).toUpperCase()}${place.slice(1)}`;
+  const place = say`${stated ? wordOf(stated) : say`corner`} ${station + 1} of ${design.runs[run].name}`;
+  return kind === "radius" ? say`Bend radius at ${place}` : `${place.charAt(0).toUpperCase()}${place.slice(1)}`;
 }
 
 /**
@@ -85,7 +86,7 @@ function nameOf(design, run, { kind, station }) {
  */
 export function stepWords(design, run, grip) {
   const name = nameOf(design, run, grip);
-  return `${grip.kind === "point" ? "move " : ""}${name.charAt(0).toLowerCase()}${name.slice(1)}`;
+  return grip.kind === "point" ? say`move ${within(name, 1)}` : within(name, 1);
 }
 
 /**
@@ -95,7 +96,8 @@ export function stepWords(design, run, grip) {
  * @param {Grip} grip
  */
 export function handleHint(design, run, grip) {
-  return `${nameOf(design, run, grip)}: drag to ${grip.kind === "point" ? "move" : "change"} it.`;
+  const name = nameOf(design, run, grip);
+  return grip.kind === "point" ? say`${name}: drag to move it.` : say`${name}: drag to change it.`;
 }
 
 /**
@@ -104,14 +106,14 @@ export function handleHint(design, run, grip) {
  * @param {string | null} selected
  */
 export function tubeHint(run, selected) {
-  return `${run}: ${run === selected ? "" : "click to select it, "}double-click to add a corner.`;
+  return run === selected ? say`${run}: double-click to add a corner.` : say`${run}: click to select it, double-click to add a corner.`;
 }
 
 export function cornerRefused() {
-  return "A corner can be added to a straight or a bend, not to a coil or a smooth curve.";
+  return say`A corner can be added to a straight or a bend, not to a coil or a smooth curve.`;
 }
 
 /** @param {string | null} run */
 export function noHandles(run) {
-  return run === null ? "There is no run yet." : `${run} has no corners yet. Put one there.`;
+  return run === null ? say`There is no run yet.` : say`${run} has no corners yet. Put one there.`;
 }

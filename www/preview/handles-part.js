@@ -1,12 +1,13 @@
 // The handles as buttons: whatever can be dragged can be chosen, moved and added by pressing.
 
-import { html } from "../vendor/lit-html.js";
+import { html } from "../words/html.js";
 import { sign } from "../words/marks.js";
+import { say } from "../words/say.js";
 import { WAYS } from "./ways.js";
 
 /** @import { Handles } from "./handles.js" */
 
-const ARROWS = /** @type {const} */ ([["left", -1, 0], ["up", 0, 1], ["down", 0, -1], ["right", 1, 0]]);
+const ARROWS = /** @type {const} */ ([["left", -1, 0, say`Move handle left`], ["up", 0, 1, say`Move handle up`], ["down", 0, -1, say`Move handle down`], ["right", 1, 0, say`Move handle right`]]);
 
 /**
  * @param {Handles} handles
@@ -25,12 +26,12 @@ export function handlesPart(handles, redraw) {
       ${WAYS.map((way) => html`<button type="button" ?disabled=${idle} aria-pressed=${handles.way === way} @click=${() => {
         handles.way = way;
         redraw();
-      }}><span class="unseen">Along </span>${way}</button>`)}
+      }}><span class="unseen">Along </span>${way === "plane" ? say`plane` : way}</button>`)}
     </div>
     <div class="group" role="group" aria-label="Move handle by 1 mm">
       <span class="group-name" aria-hidden="true">by 1 mm</span>
-      ${ARROWS.map(([way, across, up]) => html`<button type="button" ?disabled=${idle} @click=${() => handles.nudge([across, up], 1)}>
-        ${sign(way)}<span class="unseen">Move handle ${way}</span></button>`)}
+      ${ARROWS.map(([way, across, up, words]) => html`<button type="button" ?disabled=${idle} @click=${() => handles.nudge([across, up], 1)}>
+        ${sign(way)}<span class="unseen">${words}</span></button>`)}
     </div>
     <div class="group" role="group" aria-label="Corners">
       <button type="button" @click=${() => handles.addCorner()}>Put a corner here</button>

@@ -6,6 +6,7 @@ import { Dragging } from "./drag.js";
 import { cornerRefused, handleHint, noHandles, numbersOf, stepWords, told, tubeHint } from "./handle-words.js";
 import { gripsOf, nearest, spotAt, straightAfter } from "./grips.js";
 import { AXES, stepOf } from "./ways.js";
+import { say } from "../words/say.js";
 
 /** @import { App } from "../app.js" */
 /** @import { Grip, Spot } from "./grips.js" */
@@ -135,7 +136,7 @@ export class Handles {
   cancel() {
     if (!this.#drag.cancel()) return false;
     this.refresh();
-    this.#say(`Put back. ${this.words}`);
+    this.#say(say`Put back. ${this.words}`);
     return true;
   }
 
@@ -190,9 +191,9 @@ export class Handles {
     if (!corner) return this.#say(cornerRefused());
     const { store } = this.#app;
     this.#app.select(run);
-    store.change(cornerAdded(store.design, index, corner), undefined, `add a corner to “${run}”`);
+    store.change(cornerAdded(store.design, index, corner), undefined, say`add a corner to “${run}”`);
     this.#chosen = { run, kind: "point", station: corner.before };
-    this.#say(`Corner ${corner.before + 1} of ${run} added.`);
+    this.#say(say`Corner ${corner.before + 1} of ${run} added.`);
   }
 
   /**

@@ -2,6 +2,7 @@
 // and gets through the loss of the graphics context.
 
 import { wordsOf } from "../words/errors.js";
+import { say } from "../words/say.js";
 
 /** @import { View } from "../engine.js" */
 
@@ -79,7 +80,7 @@ export class Preview {
     try {
       this.#view = make(canvas);
     } catch (error) {
-      this.#onTrouble(`The solid preview cannot be drawn: ${wordsOf(error)}. The drawing stands in for it.`);
+      this.#onTrouble(say`The solid preview cannot be drawn: ${wordsOf(error)}. The drawing stands in for it.`);
       return;
     }
     const scene = this.#scene;
@@ -100,7 +101,7 @@ export class Preview {
     canvas.addEventListener("webglcontextlost", (event) => {
       event.preventDefault();
       this.#try((view) => view.lost());
-      this.#lost = setTimeout(() => this.#onTrouble("The graphics were lost and have not come back, so the drawing is shown."), PATIENCE);
+      this.#lost = setTimeout(() => this.#onTrouble(say`The graphics were lost and have not come back, so the drawing is shown.`), PATIENCE);
     });
     canvas.addEventListener("webglcontextrestored", () => {
       clearTimeout(this.#lost);
@@ -230,7 +231,7 @@ export class Preview {
       return call(this.#view);
     } catch (error) {
       this.#view = undefined;
-      this.#onTrouble(`The solid preview stopped (${wordsOf(error)}), so the drawing is shown.`);
+      this.#onTrouble(say`The solid preview stopped (${wordsOf(error)}), so the drawing is shown.`);
       return undefined;
     }
   }

@@ -1,10 +1,11 @@
 // The preview's panel: the canvas or the drawing, and every move as a button, so that none needs a drag.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { guard } from "../vendor/directives/guard.js";
 import { ref } from "../vendor/directives/ref.js";
 import { sign } from "../words/marks.js";
 import { short } from "../words/numbers.js";
+import { say } from "../words/say.js";
 import { drawing } from "./drawing.js";
 import { listen } from "./gestures.js";
 import { handlesPart } from "./handles-part.js";
@@ -19,7 +20,11 @@ import { handlesPart } from "./handles-part.js";
  *   `drawn`: the flat drawing is shown instead of the solid view. `words`: what is to be seen, for who cannot see it.
  */
 
-const SIDES = ["Corner", "Front", "Back", "Left", "Right", "Top", "Bottom"];
+/** Where the design can be looked at from: what the view calls it, and the button. */
+const SIDES = [["corner", say`Corner`], ["front", say`Front`], ["back", say`Back`], ["left", say`Left`], ["right", say`Right`], ["top", say`Top`], ["bottom", say`Bottom`]];
+
+const TURNS = { left: say`Turn left`, up: say`Turn up`, down: say`Turn down`, right: say`Turn right` };
+const MOVES = { left: say`Move left`, up: say`Move up`, down: say`Move down`, right: say`Move right` };
 
 /** @param {PreviewState} state */
 export function previewPanel(state) {
@@ -67,27 +72,28 @@ function solidMoves({ preview, handles, redraw }) {
     </div>
     <div class="group" role="group" aria-label="Look from">
       <button type="button" @click=${() => preview.act((view) => view.fit())}>Fit</button>
-      ${SIDES.map((side) => html`<button type="button" @click=${() => preview.act((view) => view.look(side.toLowerCase()))}>${side}</button>`)}
+      ${SIDES.map(([side, words]) => html`<button type="button" @click=${() => preview.act((view) => view.look(side))}>${words}</button>`)}
     </div>
     <div class="group" role="group" aria-label="Zoom">
       <button type="button" @click=${zoom(1 / 1.25)}>${sign("less")}<span class="unseen">Zoom out</span></button>
       <button type="button" @click=${zoom(1.25)}>${sign("add")}<span class="unseen">Zoom in</span></button>
     </div>
-    ${cluster("Turn", turn, 30)} ${cluster("Move", move, 40)}
+    ${cluster(say`Turn`, TURNS, turn, 30)} ${cluster(say`Move`, MOVES, move, 40)}
     ${handlesPart(handles, redraw)}`;
 }
 
 /**
  * Four buttons for four ways.
  * @param {string} what
+ * @param {{ left: string, up: string, down: string, right: string }} names of the four
  * @param {(dx: number, dy: number) => () => void} by
  * @param {number} far pixels of the drag that one press stands for
  */
-function cluster(what, by, far) {
+function cluster(what, names, by, far) {
   const ways = /** @type {const} */ ([["left", -far, 0], ["up", 0, -far], ["down", 0, far], ["right", far, 0]]);
   return html`<div class="group" role="group" aria-label=${what}>
     <span class="group-name" aria-hidden="true">${what}</span>
-    ${ways.map(([way, dx, dy]) => html`<button type="button" @click=${by(dx, dy)}>${sign(way)}<span class="unseen">${what} ${way}</span></button>`)}
+    ${ways.map(([way, dx, dy]) => html`<button type="button" @click=${by(dx, dy)}>${sign(way)}<span class="unseen">${names[way]}</span></button>`)}
   </div>`;
 }
 

@@ -3,8 +3,11 @@
 import { kindOf, pointOf } from "../design/stations.js";
 import { standsAt } from "../design/suggest.js";
 import { pointIn, tidy } from "../design/typed.js";
+import { say } from "../words/say.js";
 
 /** @import { Design } from "../design/types.js" */
+
+const NAMES = { corner: say`corner`, through: say`point`, coil: say`coil` };
 
 /** @typedef {{ at: readonly number[], name: string }} Level a point whose coordinates are worth meeting */
 
@@ -36,8 +39,7 @@ export function levelsOf(design, run, station) {
  * @param {import("../design/types.js").Station} station
  */
 export function wordOf(station) {
-  const kind = kindOf(station);
-  return kind === "through" ? "point" : kind;
+  return NAMES[kindOf(station)];
 }
 
 /**

@@ -1,9 +1,11 @@
 // What print services ask of a run's file, and what the file answers: asked of the engine while its list is open.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { wordsOf } from "../words/errors.js";
 import { mark } from "../words/marks.js";
-import { fixed } from "../words/numbers.js";
+import { fixed, grouped, short } from "../words/numbers.js";
+import { engineWord } from "../words/engine.js";
+import { say } from "../words/say.js";
 
 /** @import { App } from "../app.js" */
 /** @import { Inspection } from "../engine/messages.js" */
@@ -11,8 +13,8 @@ import { fixed } from "../words/numbers.js";
 
 /** What each question is called. */
 const NAMES = /** @type {Record<string, string>} */ ({
-  closed: "Closed", one_body: "One body", volume: "Volume", unit: "Unit", wall: "Wall", wall_for_size: "Wall for its size",
-  room: "Room in the printer", triangles: "Triangles", size: "File size",
+  closed: say`Closed`, one_body: say`One body`, volume: say`Volume`, unit: say`Unit`, wall: say`Wall`, wall_for_size: say`Wall for its size`,
+  room: say`Room in the printer`, triangles: say`Triangles`, size: say`File size`,
 });
 
 /** @typedef {number | "fit"} Fineness */
@@ -109,10 +111,10 @@ function answers(asked, run, id) {
   const missed = answer.questions.filter((question) => !question.passes).length;
   const size = answer.bytes < 100_000 ? `${fixed(answer.bytes / 1000, 1)} kB` : `${fixed(answer.bytes / 1e6, 2)} MB`;
   return html`<div data-stale=${!current}>
-    <p class="asked-sum" id="${id}-sum">${mark(missed === 0 ? "fine" : "care")} <span>${missed === 0 ? "Passes all that is asked" : `${missed} of ${answer.questions.length} not passed`},
-      as STL with ${answer.triangles.toLocaleString("en")} triangles in ${size}, within ${answer.deviation_mm} mm of the exact tube.</span></p>
+    <p class="asked-sum" id="${id}-sum">${mark(missed === 0 ? "fine" : "care")} <span>${missed === 0 ? say`Passes all that is asked` : say`${missed} of ${answer.questions.length} not passed`},
+      as STL with ${grouped(answer.triangles)} triangles in ${size}, within ${short(answer.deviation_mm, 6)} mm of the exact tube.</span></p>
     <ul class="asked-list" aria-labelledby="${id}-sum">${answer.questions.map((question) => html`<li data-code=${question.code} data-passes=${question.passes}>
-      ${mark(question.passes ? "fine" : "care")}<div><b>${NAMES[question.code] ?? question.code}: ${question.passes ? "passed" : "not passed"}.</b> ${question.message}
-        <span class="source">${question.source}</span></div></li>`)}</ul>
+      ${mark(question.passes ? "fine" : "care")}<div><b>${NAMES[question.code] ?? question.code}: ${question.passes ? say`passed` : say`not passed`}.</b> ${engineWord(question.message)}
+        <span class="source">${engineWord(question.source)}</span></div></li>`)}</ul>
   </div>`;
 }

@@ -1,10 +1,14 @@
 // The bend table of a run, and the convention that its rotations follow: which end is fed first, and which sign.
 
-import { html } from "../vendor/lit-html.js";
+import { html } from "../words/html.js";
 import { fixed } from "../words/numbers.js";
+import { say } from "../words/say.js";
 
 /** @import { BendRow, RunReport } from "../engine/messages.js" */
 /** @import { Feed, Papers } from "./papers.js" */
+
+/** What is no plain bend. */
+const KINDS = /** @type {Record<string, string>} */ ({ coil: say`coil`, curve: say`curve` });
 
 /**
  * @param {RunReport} run
@@ -15,7 +19,7 @@ export function bendTable(run, papers, stated) {
   const { feed } = papers;
   const rows = fed(run.bend_table, feed);
   const last = rows.at(-1);
-  const heads = [["Straight", "mm"], ["Rotate", "°"], ["Bend", "°"], ["Radius", "mm"]];
+  const heads = [[say`Straight`, "mm"], [say`Rotate`, "°"], [say`Bend`, "°"], [say`Radius`, "mm"]];
   return html`<div class="scroll" tabindex="0" role="region" aria-label="Bend table of ${run.name}">
       <table class="figures bends">
         <caption class="unseen">Bend table of ${run.name}</caption>
@@ -32,7 +36,7 @@ export function bendTable(run, papers, stated) {
       </table>
     </div>
     ${rows.length > 1 ? choices(papers, stated) : ""}
-    <p class="source">Straight before each bend; rotation about the way the tube is fed, ${feed.flip ? "against the" : "by the"} right-hand rule; bend is the angle turned through; radius is the centreline's, of a coil or a curve the tightest. Bending machines differ in the sign of the rotation.</p>`;
+    <p class="source">Straight before each bend; rotation about the way the tube is fed, ${feed.flip ? say`against the` : say`by the`} right-hand rule; bend is the angle turned through; radius is the centreline's, of a coil or a curve the tightest. Bending machines differ in the sign of the rotation.</p>`;
 }
 
 /**
@@ -45,7 +49,7 @@ function choices(papers, stated) {
   const set = (key) => (event) => papers.setFeed({ ...feed, [key]: /** @type {HTMLInputElement} */ (event.target).checked });
   return html`<div class="feed">
     <label class="check"><input type="checkbox" .checked=${feed.fromEnd} @change=${set("fromEnd")}>
-      <span>Fed from ${stated ? html`<span dir="auto">${stated.to}</span>` : "the end"} first</span></label>
+      <span>Fed from ${stated ? html`<span dir="auto">${stated.to}</span>` : say`the end`} first</span></label>
     <label class="check"><input type="checkbox" .checked=${feed.flip} @change=${set("flip")}> <span>Opposite sign of rotation</span></label>
   </div>`;
 }
@@ -55,7 +59,7 @@ function choices(papers, stated) {
  * @param {number} index
  */
 function bendRow(bend, index) {
-  const kind = bend.kind && bend.kind !== "bend" ? ` ${bend.kind}` : "";
+  const kind = bend.kind && bend.kind !== "bend" ? ` ${KINDS[bend.kind] ?? bend.kind}` : "";
   return html`<tr><th scope="row">${index + 1}${kind}</th><td class="figure">${fixed(bend.straight_mm, 2)}</td>
     <td class="figure">${fixed(bend.rotation_deg, 2)}</td><td class="figure">${fixed(bend.angle_deg, 2)}</td>
     <td class="figure">${fixed(bend.radius_mm, 2)}</td></tr>`;

@@ -1,8 +1,9 @@
 // The drawing of a run in the page, and its pages for the printer.
 
-import { html, nothing, svg } from "../vendor/lit-html.js";
+import { html, nothing, svg } from "../words/html.js";
 import { unsafeSVG } from "../vendor/directives/unsafe-svg.js";
 import { counted } from "../words/numbers.js";
+import { say } from "../words/say.js";
 
 /** @import { Papers, Sheet, Tile } from "./papers.js" */
 /** @import { RunReport } from "../engine/messages.js" */
@@ -28,15 +29,15 @@ export function drawingPanel(papers, run) {
  */
 function drawn(papers, run) {
   const { sheet, trouble } = papers.drawing(run.name);
-  if (!sheet) return html`<p class="nothing">${trouble ? `No drawing: ${trouble}` : "Drawing…"}</p>`;
-  const words = `Drawing of ${run.name}, scale ${sheet.scale}: three views, an isometric, dimensions and tables. The numbers stand in the bend table too.`;
+  if (!sheet) return html`<p class="nothing">${trouble ? say`No drawing: ${trouble}` : say`Drawing…`}</p>`;
+  const words = say`Drawing of ${run.name}, scale ${sheet.scale}: three views, an isometric, dimensions and tables. The numbers stand in the bend table too.`;
   return html`
     <div class="adder">
       ${printButtons(papers, sheet)}
       <label class="check"><input type="checkbox" .checked=${papers.trueSize} @change=${(/** @type {Event} */ event) =>
         papers.setTrueSize(/** @type {HTMLInputElement} */ (event.target).checked)}> <span>True size</span></label>
     </div>
-    <div class="scroll sheet" tabindex="0" role="region" aria-label="Drawing of ${run.name}">
+    <div class="scroll sheet" lang="en" tabindex="0" role="region" aria-label="Drawing of ${run.name}">
       <svg class=${papers.trueSize ? "true" : "fitted"} role="img" aria-label=${words} viewBox="0 0 ${sheet.width} ${sheet.height}"
         width="${sheet.width}mm" height="${sheet.height}mm">${onPaper(sheet)}</svg>
     </div>
@@ -58,9 +59,9 @@ function printButtons(papers, sheet) {
 
 /** @param {Sheet} sheet */
 function aboutPrinting({ width, height, tiles }) {
-  if (tiles.length === 0) return "It fits one A4 sheet.";
+  if (tiles.length === 0) return say`It fits one A4 sheet.`;
   const size = pageOf(width, height) ? "A3" : `${width} × ${height} mm`;
-  return `The sheet is ${size}; on A4 it takes ${counted(tiles.length, "sheet")} that overlap by 10 mm: lay the crosses on each other.`;
+  return say`The sheet is ${size}; on A4 it takes ${counted(tiles.length, "sheet")} that overlap by 10 mm: lay the crosses on each other.`;
 }
 
 /**
@@ -87,7 +88,7 @@ function wholePage(sheet) {
  * @param {Tile} tile
  */
 function tilePage(sheet, tile) {
-  const words = `${sheet.run}: sheet ${tile.name} of ${sheet.tiles[0]?.name} to ${sheet.tiles.at(-1)?.name}`;
+  const words = say`${sheet.run}: sheet ${tile.name} of ${sheet.tiles[0]?.name} to ${sheet.tiles.at(-1)?.name}`;
   return html`<div class="print-page tile ${tile.width < tile.height ? "a4-portrait" : "a4-landscape"}"><p>${words}</p>${windowOn(tile)}</div>`;
 }
 

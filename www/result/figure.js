@@ -1,7 +1,8 @@
 // A number of the report in words, of whatever kind it is: one number, a number with its band or its spread, two ends.
 
 import { valueAt } from "../design/pointer.js";
-import { short } from "../words/numbers.js";
+import { listed, short } from "../words/numbers.js";
+import { say } from "../words/say.js";
 
 /** @import { TrapReport } from "../engine/messages.js" */
 /** @import { Sheet } from "../form/sheet.js" */
@@ -28,7 +29,7 @@ export function figureWords(value, unit) {
   return words !== UNKNOWN && shown ? `${words} ${shown}` : words;
 }
 
-const UNKNOWN = "not known";
+const UNKNOWN = say`not known`;
 
 /**
  * @param {unknown} value
@@ -38,14 +39,14 @@ const UNKNOWN = "not known";
 function numberWords(value, scale) {
   const told = (/** @type {number} */ one) => significant(one * scale);
   if (typeof value === "number") return told(value);
-  if (typeof value === "boolean") return value ? "yes" : "no";
-  if (typeof value === "string") return value || "to fill in";
+  if (typeof value === "boolean") return value ? say`yes` : say`no`;
+  if (typeof value === "string") return value || say`to fill in`;
   if (Array.isArray(value)) return listWords(value, told);
   if (typeof value !== "object" || value === null) return UNKNOWN;
   const { nominal, low, high, worst } = /** @type {{ nominal?: number, low?: number, high?: number, worst?: [number, number] }} */ (value);
   if (nominal === undefined) return UNKNOWN;
   const [from, to] = worst ?? [low, high];
-  const around = from === undefined || to === undefined ? "" : ` (${told(from)} to ${told(to)})`;
+  const around = from === undefined || to === undefined ? "" : say` (${told(from)} to ${told(to)})`;
   return `${told(nominal)}${around}`;
 }
 
@@ -55,8 +56,8 @@ function numberWords(value, scale) {
  */
 function listWords(values, told) {
   const numbers = values.filter((one) => typeof one === "number");
-  if (numbers.length === values.length && numbers.length === 2) return `${told(numbers[0])} to ${told(numbers[1])}`;
-  if (numbers.length === values.length && numbers.length > 0) return numbers.map(told).join(", ");
+  if (numbers.length === values.length && numbers.length === 2) return say`${told(numbers[0])} to ${told(numbers[1])}`;
+  if (numbers.length === values.length && numbers.length > 0) return listed(numbers.map(told));
   // Places that keep air or coolant: what they hold together, mL.
   const traps = /** @type {TrapReport[]} */ (values);
   return told(traps.reduce((sum, trap) => sum + (trap?.volume_mm3 ?? 0) / 1000, 0));

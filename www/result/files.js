@@ -1,10 +1,12 @@
 // The files: one of each kind for a run, all at once, and the design itself.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { live } from "../vendor/directives/live.js";
+import { language } from "../words/language.js";
 import { mark } from "../words/marks.js";
 import { askedOf } from "./asked.js";
 import { PLOTS } from "./graphs.js";
+import { say } from "../words/say.js";
 
 /** @import { Finding, RunReport } from "../engine/messages.js" */
 /** @import { Sheet } from "../form/sheet.js" */
@@ -18,14 +20,14 @@ import { PLOTS } from "./graphs.js";
  *   setCompensated: (compensated: boolean) => void, save: (request: FileRequest) => void }} FilesState */
 
 /** Tables and drawing of a run: what the engine calls each, and the button's words. */
-const PAPERS = /** @type {const} */ ([["bend-table", "Bends (.csv)"], ["points", "Points (.csv)"], ["drawing", "Drawing (.svg)"]]);
+const PAPERS = /** @type {const} */ ([["bend-table", say`Bends (.csv)`], ["points", say`Points (.csv)`], ["drawing", say`Drawing (.svg)`]]);
 
 /** How far the printed skin may leave the exact one, in words. */
 export const FINENESS = /** @type {const} */ ([
-  { deviation: 0.01, name: "Fine", words: "0.01 mm: for a print service" },
-  { deviation: 0.02, name: "Normal", words: "0.02 mm: smaller files" },
-  { deviation: 0.05, name: "Coarse", words: "0.05 mm: smallest, for a first try" },
-  { deviation: "fit", name: "As it fits", words: "the finest file that the printer’s limits of a file take" },
+  { deviation: 0.01, name: say`Fine`, words: say`0.01 mm: for a print service` },
+  { deviation: 0.02, name: say`Normal`, words: say`0.02 mm: smaller files` },
+  { deviation: 0.05, name: say`Coarse`, words: say`0.05 mm: smallest, for a first try` },
+  { deviation: "fit", name: say`As it fits`, words: say`the finest file that the printer’s limits of a file take` },
 ]);
 
 /**
@@ -35,7 +37,7 @@ export const FINENESS = /** @type {const} */ ([
 export function files(sheet, state) {
   const runs = sheet.report?.runs ?? [];
   const made = sheet.fresh ? runs.filter((run) => run.made).length : 0;
-  const why = !sheet.fresh ? "Fill in or mend what is marked first." : "";
+  const why = !sheet.fresh ? say`Fill in or mend what is marked first.` : "";
   return html`
     <fieldset class="fineness">
       <legend>How closely the files follow the exact shape</legend>
@@ -50,14 +52,15 @@ export function files(sheet, state) {
     <div class="adder">
       <!-- Not disabled while the pack is made: the focus would be lost. -->
       <button type="button" class="main" id="pack" ?disabled=${made === 0} aria-disabled=${state.making} aria-describedby="pack-is"
-        @click=${() => state.save({ kind: "pack", deviation: state.deviation })}>${state.making ? "Making the pack…" : "The pack: files, sheet, coupon (.zip)"}</button>
+        @click=${() => state.save({ kind: "pack", deviation: state.deviation })}>${state.making ? say`Making the pack…` : say`The pack: files, sheet, coupon (.zip)`}</button>
       <button type="button" class="main" ?disabled=${made === 0}
         @click=${() => state.save({ kind: "all", deviation: state.deviation })}>All files in one (.zip)</button>
       <button type="button" ?disabled=${!sheet.fresh} @click=${() => state.save({ kind: "design" })}>Save the design (.json)</button>
     </div>
     <p class="source" id="pack-is">The pack has each tube as it stands on the plate, and a sheet that tells a print service what to print and you how to
       finish and fit it. All files in one has the tubes where they are in your own axes.</p>
-    <p class="unseen" role="status">${state.making ? "Making the pack." : ""}</p>
+    ${language() === "en" ? nothing : html`<p class="source">What stands in the files, drawings and plots is in English for now.</p>`}
+    <p class="unseen" role="status">${state.making ? say`Making the pack.` : ""}</p>
     ${sheet.words.cautions.length > 0
       ? html`<section class="cautions" aria-labelledby="cautions-title"><h3 id="cautions-title">Before you print and fill</h3>
           <ul>${sheet.words.cautions.map((caution) => html`<li>${caution}</li>`)}</ul></section>`
@@ -90,8 +93,8 @@ function runFiles(sheet, state, run, index) {
   const id = `files-${index}`;
   const off = !run.made || !sheet.fresh;
   const warning = !run.made
-    ? `No file: this run cannot be made as it is stated.${stops[0] ? ` ${stops[0].message}` : ""}`
-    : stops.length > 0 ? `Do not print this yet: ${stops.map((stop) => stop.message).join(" ")}` : "";
+    ? say`No file: this run cannot be made as it is stated.${stops[0] ? ` ${stops[0].message}` : ""}`
+    : stops.length > 0 ? say`Do not print this yet: ${stops.map((stop) => stop.message).join(" ")}` : "";
   return html`<li>
     <span class="file-name" dir="auto" id="${id}-name">${run.name}</span>
     ${/** @type {const} */ (["stl", "3mf"]).map((kind) => html`<button type="button" ?disabled=${off} aria-describedby=${warning ? `${id}-warning` : nothing}

@@ -1,6 +1,6 @@
 // Everything found about the design, worst first, each with a way to the place it is about.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { upFrom, valueAt } from "../design/pointer.js";
 import { kindOf } from "../design/stations.js";
 import { findingBody } from "../form/notes.js";
@@ -8,6 +8,7 @@ import { isBlank } from "../form/sheet.js";
 import { mark, SEVERITY, WORST_FIRST } from "../words/marks.js";
 import { counted } from "../words/numbers.js";
 import { kindWords } from "../words/stations.js";
+import { say, within } from "../words/say.js";
 
 /** @import { Design, Station } from "../design/types.js" */
 /** @import { Finding, Problem } from "../engine/messages.js" */
@@ -16,6 +17,9 @@ import { kindWords } from "../words/stations.js";
 // More lines than this bury the first; the rest are marked in the form all the same.
 const MOST_SHOWN = 12;
 const MOST_FOUND = 40;
+
+/** What a thing without a name is called, by its list. */
+const THINGS = /** @type {Record<string, string>} */ ({ fittings: say`fitting`, ports: say`port`, runs: say`run`, keep_outs: say`keep-out` });
 
 /**
  * @param {Sheet} sheet
@@ -67,13 +71,13 @@ export function standing(design, problems, findings) {
   if (problems.length > 0) {
     const blank = problems.filter((problem) => isBlank(design, problem)).length;
     const wrong = problems.length - blank;
-    return `${[blank && `${counted(blank, "field")} to fill in`, wrong && `${wrong} to mend`].filter(Boolean).join(", ")}, then the tubes follow.`;
+    return say`${[blank && say`${counted(blank, "field")} to fill in`, wrong && say`${wrong} to mend`].filter(Boolean).join(", ")}, then the tubes follow.`;
   }
   const counts = WORST_FIRST.map((severity) => findings.filter((finding) => finding.severity === severity).length);
   const [stop, care, note] = counts;
-  const words = [stop && counted(stop, "stop"), care && `${care} to take care of`, note && counted(note, "note")].filter(Boolean);
-  const made = runs === 0 ? "No run yet" : counted(runs, "run");
-  return words.length > 0 ? `${made}: ${words.join(", ")}.` : runs === 0 ? `${made}.` : `${made}, nothing found against ${runs === 1 ? "it" : "them"}.`;
+  const words = [stop && counted(stop, "stop"), care && say`${care} to take care of`, note && counted(note, "note")].filter(Boolean);
+  const made = runs === 0 ? say`No run yet` : counted(runs, "run");
+  return words.length > 0 ? `${made}: ${words.join(", ")}.` : runs === 0 ? `${made}.` : runs === 1 ? say`${made}, nothing found against it.` : say`${made}, nothing found against them.`;
 }
 
 /**
@@ -94,10 +98,10 @@ function placeWords(sheet, pointer) {
   if (list === "process" || list === "loop") return settingWords(sheet, pointer);
   const item = index === undefined ? undefined : /** @type {{ name?: string } | undefined} */ (valueAt(sheet.design, `/${list}/${index}`));
   const station = rest[0] === "route" && rest[1] !== undefined ? stationWords(sheet, pointer) : "";
-  const label = rest.length > 0 && !station ? sheet.words.quantity(pointer).label.toLowerCase() : station;
-  const name = item?.name || (index !== undefined ? `${list.replace("_", "-").replace(/s$/, "")} ${Number(index) + 1}` : "");
-  if (label && name) return `${label} of ${name}`;
-  return name || (pointer ? sheet.words.quantity(pointer).label.toLowerCase() : "the design");
+  const label = rest.length > 0 && !station ? within(sheet.words.quantity(pointer).label) : station;
+  const name = item?.name || (index !== undefined ? `${THINGS[list] ?? list} ${Number(index) + 1}` : "");
+  if (label && name) return say`${label} of ${name}`;
+  return name || (pointer ? within(sheet.words.quantity(pointer).label) : say`the design`);
 }
 
 /**
@@ -110,10 +114,10 @@ function settingWords(sheet, pointer) {
   const own = /\/\d+$/.test(pointer) ? nameAt(pointer) : undefined;
   if (own) return own;
   const { label } = sheet.words.quantity(pointer);
-  const words = label.charAt(0).toLowerCase() + label.slice(1);
+  const words = within(label, 1);
   // The last two are the setting's list of keys and the design itself, which has a name but holds everything.
   const around = upFrom(pointer).slice(1, -2).map(nameAt).find(Boolean);
-  return around ? `${words} of ${around}` : words;
+  return around ? say`${words} of ${around}` : words;
 }
 
 /**
@@ -124,5 +128,5 @@ function settingWords(sheet, pointer) {
 function stationWords(sheet, pointer) {
   const place = pointer.split("/").slice(0, 5).join("/");
   const station = /** @type {Station | undefined} */ (valueAt(sheet.design, place));
-  return station ? `${kindWords(sheet.words, kindOf(station)).toLowerCase()} ${Number(place.split("/")[4]) + 1}` : "";
+  return station ? `${within(kindWords(sheet.words, kindOf(station)))} ${Number(place.split("/")[4]) + 1}` : "";
 }

@@ -1,8 +1,9 @@
 // What a coupon's readings say, and what the files are given for it.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { mark } from "../words/marks.js";
 import { linesTable } from "./lines.js";
+import { say } from "../words/say.js";
 
 /** @import { FitOfRun, FitReport, SizeOff } from "../engine/messages.js" */
 /** @import { Sheet } from "../form/sheet.js" */
@@ -10,11 +11,11 @@ import { linesTable } from "./lines.js";
 
 /** @type {Record<FitReport["state"], { shape: import("../words/marks.js").Shape, words: string }>} */
 const STATES = {
-  none: { shape: "note", words: "Nothing is measured yet." },
-  nothing: { shape: "note", words: "Nothing is measured yet: the files have the stated sizes." },
-  other: { shape: "care", words: "Kept, but not used: the coupon is of another printer or material. The files have the stated sizes." },
-  doubtful: { shape: "care", words: "Not used until the marked reading is put right. The files have the stated sizes." },
-  applied: { shape: "fine", words: "From now on the files make up for this. Results, drawing and preview show the tube as it will be." },
+  none: { shape: "note", words: say`Nothing is measured yet.` },
+  nothing: { shape: "note", words: say`Nothing is measured yet: the files have the stated sizes.` },
+  other: { shape: "care", words: say`Kept, but not used: the coupon is of another printer or material. The files have the stated sizes.` },
+  doubtful: { shape: "care", words: say`Not used until the marked reading is put right. The files have the stated sizes.` },
+  applied: { shape: "fine", words: say`From now on the files make up for this. Results, drawing and preview show the tube as it will be.` },
 };
 
 /** @param {Sheet} sheet */
@@ -34,7 +35,7 @@ export function fitSays(sheet) {
 function lines(fit) {
   const { length } = fit;
   return [
-    ...sizeLines("outer", fit.outer, fit.state === "applied" ? "; seals are held to it" : ""), ...sizeLines("bore", fit.bore),
+    ...sizeLines("outer", fit.outer, fit.state === "applied" ? say`; seals are held to it` : ""), ...sizeLines("bore", fit.bore),
     ...(length ? [{ at: ["/fit/length/off_percent", "/fit/length/readings"], value: length.off_percent, decimals: 2, more: counted(length.readings) }] : []),
     ...differentFiles(fit.runs),
   ];
@@ -52,9 +53,9 @@ function sizeLines(which, size, further = "") {
   return [
     { at: [at("off_mm"), at("readings")], value: size.off_mm, decimals: 3, more: counted(size.readings) },
     size.within_mm === null
-      ? { at: [at("within_mm")], value: null, decimals: 3, more: "three readings or more say it" }
+      ? { at: [at("within_mm")], value: null, decimals: 3, more: say`three readings or more say it` }
       : { at: [at("within_mm"), at("deviation_mm")], value: size.within_mm, decimals: 3,
-          more: `of the corrected size, 19 times in 20${further}` },
+          more: say`of the corrected size, 19 times in 20${further}` },
   ];
 }
 
@@ -83,5 +84,5 @@ function differentFiles(runs) {
 
 /** @param {number} readings */
 function counted(readings) {
-  return readings === 1 ? "from 1 reading" : `mean of ${readings} readings`;
+  return readings === 1 ? say`from 1 reading` : say`mean of ${readings} readings`;
 }

@@ -1,6 +1,6 @@
 // The result at a glance: what each run comes to, and all of them together.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { fixed } from "../words/numbers.js";
 import { bendTable } from "./bend-table.js";
 import { costLines } from "./cost.js";

@@ -3,11 +3,12 @@
 
 import { pictureOf } from "../engine/trusted.js";
 import { wordsOf } from "../words/errors.js";
+import { say } from "../words/say.js";
 
 /** @import { App } from "../app.js" */
 
 /** What the engine calls each, and what it is of in short. */
-export const PLOTS = /** @type {const} */ ([["loss-plot", "Loss"], ["margins-plot", "Margins"], ["stiffness-plot", "Heat"]]);
+export const PLOTS = /** @type {const} */ ([["loss-plot", say`Loss`], ["margins-plot", say`Margins`], ["stiffness-plot", say`Heat`]]);
 
 /** @typedef {(typeof PLOTS)[number][0]} PlotKind */
 /** @typedef {{ picture: SVGSVGElement, title: string, told: string, edition: number }} Plot */
@@ -70,6 +71,7 @@ export class Graphs {
       if (edition !== this.app.link.edition) break;
       try {
         const picture = pictureOf(await this.app.link.ask("exportFile", text, JSON.stringify({ kind, width })));
+        picture.setAttribute("lang", "en");
         const words = (/** @type {string} */ name) => picture.querySelector(name)?.textContent ?? "";
         this.#plots.set(kind, { picture, title: words("title"), told: words("desc"), edition });
         this.#troubles.delete(kind);

@@ -1,7 +1,7 @@
 // What goes into a number of the results: the design's own figures and other results, each as it is now.
 
 import { valueAt, upFrom } from "../design/pointer.js";
-import { counted } from "../words/numbers.js";
+import { counted, listed } from "../words/numbers.js";
 import { figureAt, figureWords } from "./figure.js";
 
 /** @import { Sheet } from "../form/sheet.js" */
@@ -50,7 +50,7 @@ function ownInput(sheet, place, key) {
   const { label, unit } = sheet.words.quantity(key);
   const value = known(sheet, place);
   const told = key.endsWith("/route") && Array.isArray(value) ? counted(value.length, "station")
-    : Array.isArray(value) ? value.map((one) => figureWords(one, "")).join(", ") + (unit ? ` ${unit}` : "")
+    : Array.isArray(value) ? listed(value.map((one) => figureWords(one, ""))) + (unit ? ` ${unit}` : "")
     : figureWords(value, unit);
   return { place, isResult: false, label, of: nameAround(sheet.design, place), value: told };
 }

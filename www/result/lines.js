@@ -1,6 +1,6 @@
 // Results line by line: what each is, what it may be, what is left between them, and where it comes from.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { mark } from "../words/marks.js";
 import { fixed } from "../words/numbers.js";
 import { askable } from "./origin.js";

@@ -1,12 +1,14 @@
 // The loop as a whole: what it costs at the stated flow, what the pump drives through it, and who takes what of it.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { showTyped } from "../design/typed.js";
 import { mark } from "../words/marks.js";
 import { fixed, short } from "../words/numbers.js";
 import { linesTable } from "./lines.js";
 import { missing } from "./missing.js";
 import { askable } from "./origin.js";
+import { engineWord } from "../words/engine.js";
+import { say, within } from "../words/say.js";
 
 /** @import { Band, LoopReport, ShareReport } from "../engine/messages.js" */
 /** @import { Sheet } from "../form/sheet.js" */
@@ -17,6 +19,8 @@ const STATED = `${LOOP}/stated`;
 const OPERATING = `${LOOP}/operating`;
 const FLUID = `${LOOP}/fluid`;
 
+const KINDS = /** @type {Record<string, string>} */ ({ tube: say`tube`, part: say`part` });
+
 /** @param {Sheet} sheet */
 export function loopPanel(sheet) {
   const loop = sheet.report?.loop;
@@ -25,7 +29,7 @@ export function loopPanel(sheet) {
   }
   return html`
     ${linesTable(sheet, "loop-lines", html`<span class="unseen">The loop as a whole</span>`, lines(sheet, loop))}
-    ${loop.no_operating ? html`<p class="note stop">${mark("stop")}<span>The pump drives no steady flow: ${loop.no_operating}</span></p>` : nothing}
+    ${loop.no_operating ? html`<p class="note stop">${mark("stop")}<span>The pump drives no steady flow: ${engineWord(loop.no_operating)}</span></p>` : nothing}
     ${loop.shares.length > 0 ? shares(sheet, loop) : nothing}
     ${(sheet.design.loop.parts ?? []).length === 0 ? onlyTubes(sheet) : nothing}`;
 }
@@ -42,9 +46,9 @@ function lines(sheet, { coolant_ml, fluid, stated, operating }) {
   const { flow_l_per_h, loss_kpa, head_kpa, reserve_kpa, rise_k } = stated;
   return [
     ...volume, ...(fluid ? [ofFluid(sheet, fluid)] : []),
-    { at: [`${STATED}/loss_kpa`, `${STATED}/flow_l_per_h`], value: loss_kpa.nominal, decimals: 2, more: `${bandWords(loss_kpa, 2)} at ${short(flow_l_per_h)} ${unitOf(sheet, `${STATED}/flow_l_per_h`)}`.trim() },
+    { at: [`${STATED}/loss_kpa`, `${STATED}/flow_l_per_h`], value: loss_kpa.nominal, decimals: 2, more: say`${bandWords(loss_kpa, 2)} at ${short(flow_l_per_h)} ${unitOf(sheet, `${STATED}/flow_l_per_h`)}`.trim() },
     reserve(sheet, head_kpa, reserve_kpa),
-    { at: [`${STATED}/rise_k`], value: rise_k, decimals: 1, more: rise_k === null ? "cannot be told without a flow" : "at the stated flow" },
+    { at: [`${STATED}/rise_k`], value: rise_k, decimals: 1, more: rise_k === null ? say`cannot be told without a flow` : say`at the stated flow` },
     ...(operating ? driven(sheet, operating) : []),
   ];
 }
@@ -56,10 +60,10 @@ function lines(sheet, { coolant_ml, fluid, stated, operating }) {
  */
 function ofFluid(sheet, { viscosity_mpa_s, density_kg_per_m3, specific_heat_j_per_kg_k }) {
   /** @type {(key: string, value: number) => string} */
-  const told = (key, value) => `${sheet.words.result(`${FLUID}/${key}`).label.toLowerCase()} ${fixed(value, 0)} ${unitOf(sheet, `${FLUID}/${key}`)}`;
+  const told = (key, value) => `${within(sheet.words.result(`${FLUID}/${key}`).label)} ${fixed(value, 0)} ${unitOf(sheet, `${FLUID}/${key}`)}`;
   return {
     at: ["viscosity_mpa_s", "density_kg_per_m3", "specific_heat_j_per_kg_k"].map((key) => `${FLUID}/${key}`), value: viscosity_mpa_s, decimals: 3,
-    more: `at ${showTyped(sheet.design.loop.working_c)} °C; ${told("density_kg_per_m3", density_kg_per_m3)}, ${told("specific_heat_j_per_kg_k", specific_heat_j_per_kg_k)}`,
+    more: say`at ${showTyped(sheet.design.loop.working_c)} °C; ${told("density_kg_per_m3", density_kg_per_m3)}, ${told("specific_heat_j_per_kg_k", specific_heat_j_per_kg_k)}`,
   };
 }
 
@@ -73,7 +77,7 @@ function reserve(sheet, head, left) {
   const at = [`${STATED}/reserve_kpa`, `${STATED}/head_kpa`];
   if (left === null || head === null) return { at, value: null, decimals: 1, more: html`${mark("stop")} none: the stated flow is beyond the pump's last point` };
   const { label, unit } = sheet.words.result(at[1]);
-  return { at, value: left, decimals: 1, more: html`${left < 0 ? html`${mark("stop")} the pump does not drive the stated flow; ` : nothing}${label.toLowerCase()} ${fixed(head, 1)} ${unit}` };
+  return { at, value: left, decimals: 1, more: html`${left < 0 ? html`${mark("stop")} the pump does not drive the stated flow; ` : nothing}${within(label)} ${fixed(head, 1)} ${unit}` };
 }
 
 /**
@@ -98,7 +102,7 @@ function driven(sheet, { flow_l_per_h, pressure_kpa, rise_k }) {
  */
 function bandWords({ low, high }, decimals) {
   const [from, to] = [fixed(low, decimals), fixed(high, decimals)];
-  return from === to ? "" : `${from} to ${to}`;
+  return from === to ? "" : say`${from} to ${to}`;
 }
 
 /**
@@ -114,13 +118,13 @@ function unitOf(sheet, path) {
  * @param {LoopReport} loop
  */
 function shares(sheet, loop) {
-  const flow = loop.operating ? "at the flow that the pump drives" : "at the stated flow";
+  const flow = loop.operating ? say`at the flow that the pump drives` : say`at the stated flow`;
   const [loss, share] = [`${LOOP}/shares/*/loss_kpa`, `${LOOP}/shares/*/share_percent`];
   // All of them come of the same: one button asks for the table.
   const asked = [{ path: loss, value: loop.shares.map((one) => one.loss_kpa) }, { path: share, value: loop.shares.map((one) => one.share_percent) }];
   return html`<div class="scroll" tabindex="0" role="region" aria-labelledby="shares-caption">
     <table class="figures shares" data-stale=${!sheet.fresh}>
-      <caption id="shares-caption">${askable(sheet, `What each takes, ${flow}`, asked)}</caption>
+      <caption id="shares-caption">${askable(sheet, say`What each takes, ${flow}`, asked)}</caption>
       <thead><tr><th scope="col">Tube or part</th><th scope="col" class="figure">Loss <span class="unit">${unitOf(sheet, loss)}</span></th>
         <th scope="col" class="figure">Share <span class="unit">${unitOf(sheet, share)}</span></th><td></td></tr></thead>
       <tbody>${loop.shares.map(shareRow)}</tbody>
@@ -131,7 +135,7 @@ function shares(sheet, loop) {
 /** @param {ShareReport} share */
 function shareRow({ name, kind, loss_kpa, share_percent }) {
   const height = kind === "tube" ? 6 : 10;
-  return html`<tr><th scope="row"><span dir="auto">${name}</span> <span class="unit">${kind}</span></th>
+  return html`<tr><th scope="row"><span dir="auto">${name}</span> <span class="unit">${KINDS[kind] ?? kind}</span></th>
     <td class="figure">${fixed(loss_kpa, 2)}</td><td class="figure">${fixed(share_percent, 1)}</td>
     <td class="bar"><svg aria-hidden="true" class="share is-${kind}"><rect class="whole" width="100%" height="14"/><rect class="taken" y="${7 - height / 2}" width="${Math.min(100, share_percent)}%" height=${height}/></svg></td></tr>`;
 }

@@ -1,7 +1,8 @@
 // What has to be stated for a result that cannot be told, and a way to its place.
 
-import { html } from "../vendor/lit-html.js";
+import { html } from "../words/html.js";
 import { valueAt } from "../design/pointer.js";
+import { say } from "../words/say.js";
 
 /** @import { Sheet } from "../form/sheet.js" */
 
@@ -28,7 +29,7 @@ export function missing(sheet, result, port) {
   // Where one would do and is there, something else is wrong, such as a temperature at which the coolant freezes.
   if (places.length === 0 || (any && places.length < needs.any.length)) return html`cannot be told: see what is found`;
   const ways = places.map((place) => way(sheet, place, sheet.words.quantity(place).label));
-  return html`not known: needs ${ways.map((one, at) => html`${at > 0 ? (any ? " or " : " and ") : ""}${one}`)}`;
+  return html`not known: needs ${ways.map((one, at) => html`${at > 0 ? (any ? say` or ` : say` and `) : ""}${one}`)}`;
 }
 
 /**
@@ -50,7 +51,7 @@ function sealMissing(sheet, port) {
   const fitting = sheet.design.ports.find((one) => one.name === port)?.fitting;
   const at = sheet.design.fittings.findIndex((one) => one.name === fitting);
   if (at < 0 || sheet.design.fittings[at].seal) return html`cannot be told: see what is found`;
-  return html`not known: needs ${way(sheet, `/fittings/${at}/seal`, `the O-ring and gland of ${fitting}`)}`;
+  return html`not known: needs ${way(sheet, `/fittings/${at}/seal`, say`the O-ring and gland of ${fitting}`)}`;
 }
 
 /**

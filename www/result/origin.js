@@ -1,10 +1,11 @@
 // "Where does this come from?": a button beside a number of the results, and the dialog that answers it.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { closeDialog, dialog, openDialog } from "../dialog.js";
 import { sign } from "../words/marks.js";
 import { figureAt } from "./figure.js";
 import { inputsOf, nameAround } from "./inputs.js";
+import { say } from "../words/say.js";
 
 /** @import { Sheet } from "../form/sheet.js" */
 /** @import { Input } from "./inputs.js" */
@@ -57,7 +58,7 @@ export function askable(sheet, label, asked) {
 export function originDialog(sheet) {
   const question = trail.at(-1);
   const of = question ? nameAround(sheet.report, pathOf(question.asked[0])) : "";
-  return dialog(ID, question ? `Where does ${question.label} come from?` : "Where does it come from?", question ? html`
+  return dialog(ID, question ? say`Where does ${question.label} come from?` : say`Where does it come from?`, question ? html`
     ${of && of !== question.label ? html`<p class="source" dir="auto">${of}</p>` : nothing}
     ${trail.length > 1 ? html`<button type="button" class="link" @click=${() => step(sheet, trail.slice(0, -1))}>Back to ${trail[trail.length - 2].label}</button>` : nothing}
     ${question.asked.length === 1 ? answer(sheet, question.asked[0]) : question.asked.map((one, at) => folded(sheet, one, at))}` : nothing);
@@ -121,7 +122,7 @@ function way(sheet, { place, isResult, label, of }) {
     closeDialog(ID);
     sheet.act.goTo(place);
   };
-  return html`<button type="button" class="link" @click=${go}>${name}<span class="unseen">${isResult ? ": where it comes from" : ": go to its field"}</span></button>`;
+  return html`<button type="button" class="link" @click=${go}>${name}<span class="unseen">${isResult ? say`: where it comes from` : say`: go to its field`}</span></button>`;
 }
 
 /**

@@ -1,6 +1,6 @@
 // The pieces of a cut run and the joints between them, in a table.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { fixed } from "../words/numbers.js";
 import { askable } from "./origin.js";
 

@@ -1,8 +1,10 @@
 // The plots in the page: pictures that read without colour, the same in words, and a file of each.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { ref } from "../vendor/directives/ref.js";
 import { PLOTS } from "./graphs.js";
+import { engineWord } from "../words/engine.js";
+import { say } from "../words/say.js";
 
 /** @import { Sheet } from "../form/sheet.js" */
 /** @import { FilesState } from "./files.js" */
@@ -27,12 +29,12 @@ export function plotsPanel(sheet, graphs, save) {
  */
 function plotFigure(graphs, kind, short, fresh, save) {
   const { plot, trouble, stale } = graphs.shown(kind);
-  if (!plot) return html`<p class="nothing" data-plot=${kind}>${trouble || "Drawing…"}</p>`;
+  if (!plot) return html`<p class="nothing" data-plot=${kind}>${trouble || say`Drawing…`}</p>`;
   return html`<figure class="plot-figure" data-plot=${kind} data-edition=${plot.edition} data-stale=${stale}>
     ${plot.picture}
     ${fresh ? nothing : html`<p class="source">Drawn of the design as it was before the last change.</p>`}
     <figcaption>
-      <details class="more"><summary>In words<span class="unseen">: ${plot.title}</span></summary>${inWords(plot)}</details>
+      <details class="more"><summary>In words<span class="unseen">: ${engineWord(plot.title)}</span></summary>${inWords(plot)}</details>
       <button type="button" ?disabled=${!fresh} @click=${() => save({ kind })}>Save it (.svg)<span class="unseen">: ${short}</span></button>
     </figcaption>
   </figure>`;
@@ -43,5 +45,5 @@ function plotFigure(graphs, kind, short, fresh, save) {
  * @param {Plot} plot
  */
 function inWords({ told }) {
-  return html`<ul class="told">${told.split(/(?<=\.) (?=[A-Z0-9“])/).map((sentence) => html`<li dir="auto">${sentence}</li>`)}</ul>`;
+  return html`<ul class="told" lang="en">${told.split(/(?<=\.) (?=[A-Z0-9“])/).map((sentence) => html`<li dir="auto">${sentence}</li>`)}</ul>`;
 }

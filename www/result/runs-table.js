@@ -1,8 +1,10 @@
 // All runs in one table: where each goes, what it is and comes to, and the worst that is found about it.
 
-import { html, nothing } from "../vendor/lit-html.js";
-import { mark, SEVERITY, WORST_FIRST } from "../words/marks.js";
-import { counted, fixed } from "../words/numbers.js";
+import { html, nothing } from "../words/html.js";
+import { showTyped } from "../design/typed.js";
+import { countedKind, mark, WORST_FIRST } from "../words/marks.js";
+import { fixed } from "../words/numbers.js";
+import { say } from "../words/say.js";
 import { askable, whereFrom } from "./origin.js";
 
 /** @import { Report, RunReport } from "../engine/messages.js" */
@@ -26,7 +28,7 @@ export function runsTable(sheet, report) {
       </tr></thead>
       <tbody>${report.runs.map((run) => row(sheet, report, run))}</tbody>
       ${report.runs.length > 1
-        ? html`<tfoot><tr><th scope="row">${askable(sheet, "All runs made", FIGURES.map((key) => `/totals/${key}`))}</th>${figures(report.totals)}
+        ? html`<tfoot><tr><th scope="row">${askable(sheet, say`All runs made`, FIGURES.map((key) => `/totals/${key}`))}</th>${figures(report.totals)}
             <td class="figure">${report.runs.reduce((sum, run) => sum + bendsOf(run), 0)}</td><td></td></tr></tfoot>`
         : nothing}
     </table>
@@ -56,7 +58,7 @@ function row(sheet, report, run) {
         ${run.made ? whereFrom(sheet, [...FIGURES, "coolant_g"].map((key) => `/runs/${report.runs.indexOf(run)}/${key}`), run.name) : nothing}</span>
       ${stated
         ? html`<span class="way"><span dir="auto">${stated.from}</span> → <span dir="auto">${stated.to}</span></span>
-            <span class="way">${stated.tube.outer_diameter} × ${stated.tube.bore} <span class="unit">${sheet.words.quantity("/runs/*/tube/bore").unit}</span></span>`
+            <span class="way">${showTyped(stated.tube.outer_diameter)} × ${showTyped(stated.tube.bore)} <span class="unit">${sheet.words.quantity("/runs/*/tube/bore").unit}</span></span>`
         : nothing}
     </th>
     ${run.made
@@ -89,5 +91,5 @@ function worst(report, run) {
   const severity = WORST_FIRST.find((kind) => about.some((finding) => finding.severity === kind));
   if (!severity) return html`${mark("fine")} <span class="unseen">nothing</span>`;
   const count = about.filter((finding) => finding.severity === severity).length;
-  return html`${mark(severity)} ${severity === "care" ? `${count} ${SEVERITY.care.toLowerCase()}` : counted(count, severity)}`;
+  return html`${mark(severity)} ${countedKind(severity, count)}`;
 }

@@ -4,6 +4,7 @@
 import { wordsOf } from "../words/errors.js";
 import { download } from "./download.js";
 import { FINENESS } from "./files.js";
+import { say } from "../words/say.js";
 
 /** @import { App } from "../app.js" */
 /** @import { FileRequest } from "./files.js" */
@@ -11,7 +12,7 @@ import { FINENESS } from "./files.js";
 
 // What is made sooner than this needs no words, ms.
 const NOTICEABLE = 500;
-const NAMES = /** @type {Record<string, string>} */ ({ pack: "the pack", all: "the archive of all files", coupon: "the coupon" });
+const NAMES = /** @type {Record<string, string>} */ ({ pack: say`the pack`, all: say`the archive of all files`, coupon: say`the coupon` });
 
 export class Saving {
   /** @type {App} */
@@ -55,14 +56,14 @@ export class Saving {
     if (request.kind === "pack" && this.making) return;
     if (request.kind === "pack") this.#makes(true);
     const asked = JSON.stringify(this.#sized(request));
-    const slow = new Slow(this.#app, `Making ${NAMES[request.kind] ?? "the file"}`, () => this.giveUp());
+    const slow = new Slow(this.#app, say`Making ${NAMES[request.kind] ?? say`the file`}`, () => this.giveUp());
     this.#givenUp = false;
     try {
       const name = await link.ask("fileName", text, asked);
       download(await link.askWatched((share) => slow.reached(share), "exportFile", text, asked), name);
       this.#app.say("file", undefined);
     } catch (error) {
-      if (!this.#givenUp) this.#app.say("file", { kind: "trouble", text: `No file was made: ${wordsOf(error)}` });
+      if (!this.#givenUp) this.#app.say("file", { kind: "trouble", text: say`No file was made: ${wordsOf(error)}` });
     } finally {
       slow.end();
       if (request.kind === "pack") this.#makes(false);
@@ -126,6 +127,6 @@ class Slow {
   }
 
   #say() {
-    this.app.say("slow", { kind: "word", text: `${this.words}…`, share: this.#share, action: { label: "Give it up", run: this.giveUp } });
+    this.app.say("slow", { kind: "word", text: `${this.words}…`, share: this.#share, action: { label: say`Give it up`, run: this.giveUp } });
   }
 }

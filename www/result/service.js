@@ -1,11 +1,13 @@
 // A run in service, line by line: what it is, what it may be, and what is left between them. What does not follow from
 // what is stated says which figure is missing.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { numberIn, showTyped } from "../design/typed.js";
 import { counted, fixed, short } from "../words/numbers.js";
 import { linesTable } from "./lines.js";
 import { missing } from "./missing.js";
+import { engineWord } from "../words/engine.js";
+import { say } from "../words/say.js";
 
 /** @import { FlowReport, RunReport, SealReport, ServiceReport, Spread, StrengthReport, TrapReport } from "../engine/messages.js" */
 /** @import { Sheet } from "../form/sheet.js" */
@@ -43,7 +45,7 @@ function heat(sheet, place, { heat: { limit_c, growth_mm } }) {
     { at: [`${place}/heat/limit_c`], value: Number.isFinite(hottest) ? hottest : null, limit: limit_c, decimals: 0,
       more: limit_c === null ? missing(sheet, "heat") : undefined },
     { at: [`${place}/heat/growth_mm`], value: growth_mm, decimals: 2,
-      more: growth_mm === null ? missing(sheet, "growth") : `from ${showTyped(cold_c)} to ${showTyped(fault_c)} °C` },
+      more: growth_mm === null ? missing(sheet, "growth") : say`from ${showTyped(cold_c)} to ${showTyped(fault_c)} °C` },
   ];
 }
 
@@ -77,7 +79,7 @@ function seals(sheet, place, service, stated) {
   return [stated.from, stated.to].map((port, end) => {
     const seal = service.seals[end];
     const of = (/** @type {string} */ key) => `${place}/seals/${end}/${key}`;
-    const label = `${sheet.words.result(of("squeeze_percent")).label} at ${port}`;
+    const label = say`${sheet.words.result(of("squeeze_percent")).label} at ${port}`;
     if (!seal) return { at: [of("squeeze_percent")], label, value: null, decimals: 0, more: missing(sheet, "seal", port) };
     const keys = /** @type {const} */ (["squeeze_percent", "fill_percent", "chamfer_drop_mm", "chamfer_drop_needed_mm", "best_outer_diameter"]);
     return { at: keys.filter((key) => seal[key] !== null).map(of), label, value: seal.squeeze_percent.nominal, decimals: 0, more: aboutSeal(sheet, of, seal) };
@@ -103,8 +105,8 @@ function aboutSeal(sheet, of, { squeeze_percent, fill_percent, chamfer_drop_mm, 
 
 /** @param {Spread} spread */
 function spread({ likely, worst }) {
-  const range = (/** @type {[number, number]} */ [low, high]) => `${fixed(low, 0)} to ${fixed(high, 0)}`;
-  return `likely ${range(likely)}, at worst ${range(worst)}`;
+  const range = (/** @type {[number, number]} */ [low, high]) => say`${fixed(low, 0)} to ${fixed(high, 0)}`;
+  return say`likely ${range(likely)}, at worst ${range(worst)}`;
 }
 
 /** What a loss is made of. */
@@ -124,9 +126,9 @@ function flow(sheet, place, flow) {
   const parts = kinds.length > 1 ? `; ${kinds.map((key) => `${sheet.words.result(of(key)).label} ${fixed(flow[key], 2)}`).join(", ")}` : "";
   return [
     { at: ["loss_kpa", "flow_l_per_h", ...kinds].map(of), value: loss_kpa.nominal, decimals: 2,
-      more: `${fixed(loss_kpa.low, 2)} to ${fixed(loss_kpa.high, 2)} at ${short(flow_l_per_h)} ${sheet.words.result(of("flow_l_per_h")).unit}${parts}` },
+      more: say`${fixed(loss_kpa.low, 2)} to ${fixed(loss_kpa.high, 2)} at ${short(flow_l_per_h)} ${sheet.words.result(of("flow_l_per_h")).unit}${parts}` },
     { at: ["velocity_m_per_s", "reynolds"].map(of), value: velocity_m_per_s, decimals: 2,
-      more: `${regime}, ${sheet.words.result(of("reynolds")).label} ${short(reynolds, 0)}` },
+      more: `${engineWord(regime)}, ${sheet.words.result(of("reynolds")).label} ${short(reynolds, 0)}` },
   ];
 }
 
@@ -145,10 +147,10 @@ function traps(place, { high_points, low_points }) {
  * @returns {Line}
  */
 function trapped(at, all) {
-  if (all.length === 0) return { at: [at], value: 0, decimals: 1, more: "nowhere" };
+  if (all.length === 0) return { at: [at], value: 0, decimals: 1, more: say`nowhere` };
   const deepest = Math.max(...all.map((trap) => trap.depth_mm));
   const volume = all.reduce((sum, trap) => sum + trap.volume_mm3 / 1000, 0);
-  return { at: [at], value: volume, decimals: 1, more: `at ${counted(all.length, "place")}, up to ${fixed(deepest, 0)} mm deep` };
+  return { at: [at], value: volume, decimals: 1, more: say`at ${counted(all.length, "place")}, up to ${fixed(deepest, 0)} mm deep` };
 }
 
 /**
@@ -163,6 +165,6 @@ function allowance(sheet, place, { factors, allowed_mpa }) {
   return html`<details class="more"><summary>${label}: ${fixed(allowed_mpa, 2)} ${unit}</summary>
     <ul class="allowance">
       <li>${sheet.words.quantity("/process/material/strength_mpa").label}: ${fixed(allowed_mpa / taken, 1)} ${unit}</li>
-      ${factors.map((factor) => html`<li>${factor.name}: × ${short(factor.times, 3)} <span class="source">${factor.source}</span></li>`)}
+      ${factors.map((factor) => html`<li>${engineWord(factor.name)}: × ${short(factor.times, 3)} <span class="source">${engineWord(factor.source)}</span></li>`)}
     </ul></details>`;
 }

@@ -1,7 +1,8 @@
 // A run laid out straight: its straights and bends end to end, to scale along its length.
 
-import { html, svg } from "../vendor/lit-html.js";
+import { html, svg } from "../words/html.js";
 import { counted, fixed, short } from "../words/numbers.js";
+import { say } from "../words/say.js";
 
 /** @import { RunReport } from "../engine/messages.js" */
 
@@ -19,11 +20,9 @@ export function strip(run) {
     at += straight + arc;
     return { from, straight, arc, angle: row.angle_deg };
   });
-  const counts = /** @type {const} */ (["bend", "coil", "curve"]).map((kind) => {
-    const count = run.bend_table.filter((row) => row.kind === kind).length;
-    return count > 0 ? counted(count, kind) : "";
-  }).filter(Boolean);
-  const words = `${run.name} laid out: ${fixed(length, 1)} mm with ${counts.join(", ") || "no bend"}`;
+  const [bends, coils, curves] = /** @type {const} */ (["bend", "coil", "curve"]).map((kind) => run.bend_table.filter((row) => row.kind === kind).length);
+  const counts = [bends && counted(bends, "bend"), coils && counted(coils, "coil"), curves && counted(curves, "curve")].filter(Boolean);
+  const words = say`${run.name} laid out: ${fixed(length, 1)} mm with ${counts.join(", ") || say`no bend`}`;
   return html`<svg class="strip" role="img" aria-label=${words}>
     ${parts.map(({ from, straight, arc, angle }) => svg`
       <rect class="straight" x="${from}%" y="18" width="${straight}%" height="10"/>

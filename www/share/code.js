@@ -1,6 +1,6 @@
 // The engine's QR code (ISO/IEC 18004) as a picture in the page.
 
-import { html, svg } from "../vendor/lit-html.js";
+import { html, svg } from "../words/html.js";
 
 /** @typedef {{ size: number, path: string }} Code modules along a side, and the dark ones as a path, one unit a module */
 

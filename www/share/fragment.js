@@ -1,6 +1,8 @@
 // A whole design in the part of an address after the #, which a browser never sends to a server: its text, compressed,
 // in letters that every program leaves as they are.
 
+import { say } from "../words/say.js";
+
 const KEY = "design";
 const VERSION = "1";
 /** Longest text of a design, as the engine takes it, bytes. */
@@ -32,14 +34,14 @@ export async function textIn(fragment) {
   const found = /^#?design=([0-9]+)\.(.*)$/s.exec(fragment);
   if (!found) return undefined;
   const [, version, letters] = found;
-  if (version !== VERSION) throw new Error("the link was made by a newer page. Reload this one, or ask for the design as a file.");
-  if (letters.length > 20 * MOST_LINK) throw new Error("the link is too long to be one of this page's.");
+  if (version !== VERSION) throw new Error(say`the link was made by a newer page. Reload this one, or ask for the design as a file.`);
+  if (letters.length > 20 * MOST_LINK) throw new Error(say`the link is too long to be one of this page's.`);
   const bytes = bytesOf(letters);
   try {
     return new TextDecoder("utf-8", { fatal: true }).decode(await collected(piped(bytes, new DecompressionStream("deflate-raw")), MOST_TEXT));
   } catch (error) {
-    if (error instanceof RangeError) throw new Error("what is in the link is larger than any design.");
-    throw new Error("the link is not whole. It was cut short or changed on its way; ask for it again, or for the design as a file.");
+    if (error instanceof RangeError) throw new Error(say`what is in the link is larger than any design.`);
+    throw new Error(say`the link is not whole. It was cut short or changed on its way; ask for it again, or for the design as a file.`);
   }
 }
 
@@ -99,7 +101,7 @@ function lettersOf(bytes) {
 function bytesOf(letters) {
   // Programs that wrap lines put white space in.
   const plain = letters.replaceAll(/\s|%20|%0A/g, "");
-  if (!/^[\w-]+$/.test(plain)) throw new Error("the link holds letters that no link of this page has.");
+  if (!/^[\w-]+$/.test(plain)) throw new Error(say`the link holds letters that no link of this page has.`);
   const binary = atob(plain.replaceAll("-", "+").replaceAll("_", "/"));
   return Uint8Array.from(binary, (letter) => letter.charCodeAt(0));
 }

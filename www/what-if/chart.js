@@ -1,12 +1,13 @@
 // Two figures of all variants against each other: a mark for each, told apart by shape. A mark in focus marks its row.
 
-import { html, nothing, svg } from "../vendor/lit-html.js";
+import { html, nothing, svg } from "../words/html.js";
 import { live } from "../vendor/directives/live.js";
 import { SHAPES } from "../words/marks.js";
 import { counted, fixed } from "../words/numbers.js";
 import { COLUMNS, headingOf, standOf } from "./columns.js";
 import { scaleOf } from "./scale.js";
 import { nameOf, takeId } from "./what-if.js";
+import { say, within } from "../words/say.js";
 
 /** @import { Vocabulary } from "../words/vocabulary.js" */
 /** @import { Column } from "./columns.js" */
@@ -17,7 +18,7 @@ import { nameOf, takeId } from "./what-if.js";
 /** @typedef {{ column: Column, scale: Scale, words: { label: string, unit: string } }} Axis */
 
 const FIGURES = COLUMNS.filter((column) => column.chart);
-const STANDS = /** @type {const} */ ({ fine: "can be made", care: "can be made, with care", stop: "stopped" });
+const STANDS = /** @type {const} */ ({ fine: say`can be made`, care: say`can be made, with care`, stop: say`stopped` });
 const KEYS = /** @type {Record<string, number>} */ ({ ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1, Home: -Infinity, End: Infinity });
 
 /**
@@ -45,7 +46,7 @@ export function chart(words, whatIf) {
 function axisChoice(words, whatIf, axis, chosen) {
   const id = `what-if-${axis}`;
   return html`<div class="field">
-    <label for=${id}>${axis === "up" ? "Chart: upwards" : "Across"}</label>
+    <label for=${id}>${axis === "up" ? say`Chart: upwards` : say`Across`}</label>
     <select id=${id} .value=${live(chosen.key)} @change=${(/** @type {Event} */ event) => whatIf.plot(axis, /** @type {HTMLSelectElement} */ (event.target).value)}>
       ${FIGURES.map(({ key }) => html`<option value=${key} ?selected=${key === chosen.key}>${axisWords(headingOf(words, key))}</option>`)}
     </select>
@@ -66,7 +67,7 @@ function field(words, whatIf, drawn, across, up) {
   const marks = drawn.map((row) => ({ row, x: x.scale.at(across.by(row) ?? 0), y: y.scale.at(up.by(row) ?? 0) }));
   marks.sort((a, b) => a.x - b.x || b.y - a.y);
   const inFocus = marks.find(({ row }) => row.key === whatIf.marked) ?? marks.find(({ row }) => row.present) ?? marks[0];
-  const name = `${y.words.label} over ${lower(x.words.label)}: ${counted(marks.length, "variant")}. Arrow keys go from one to the next; Enter goes to its row.`;
+  const name = say`${y.words.label} over ${lower(x.words.label)}: ${counted(marks.length, "variant")}. Arrow keys go from one to the next; Enter goes to its row.`;
   return html`<div class="spread-of">
       <svg class="ruled" role="group" aria-label=${name} @keydown=${(/** @type {KeyboardEvent} */ event) => step(event, whatIf, marks)}>
         <text class="up-words" x="-3em" y="-1.3em">${axisWords(y.words)}</text>
@@ -82,7 +83,7 @@ function field(words, whatIf, drawn, across, up) {
       ${/** @type {const} */ (["fine", "care", "stop"]).map((stand) => html`<li><svg class="mark is-${stand}" viewBox="0 0 16 16" width="16" height="16">${SHAPES[stand]}</svg> ${STANDS[stand]}</li>`)}
       <li><svg class="mark" viewBox="-3 -3 22 22" width="20" height="20"><path class="bracket" d=${BRACKET}/></svg> as it is now</li>
     </ul>
-    <p class="readout" aria-hidden="true">${whatIf.marked === inFocus.row.key ? told(inFocus.row, [y, x]) : "Point at a mark or tab to it to read it; press it to find its row."}</p>`;
+    <p class="readout" aria-hidden="true">${whatIf.marked === inFocus.row.key ? told(inFocus.row, [y, x]) : say`Point at a mark or tab to it to read it; press it to find its row.`}</p>`;
 }
 
 // Corner brackets round a mark.
@@ -145,9 +146,9 @@ function captionWords(words, drawn, columns) {
     if (made.length === 0) return "";
     // Of equal ones the first is named, so that the words do not jump about.
     const best = made.reduce((one, other) => ((column.by(other) ?? Infinity) < (column.by(one) ?? Infinity) ? other : one));
-    return `Least ${lower(label)} of those that can be made: ${nameOf(best)}, ${column.show(best)}${unit ? ` ${unit}` : ""}. `;
+    return say`Least ${lower(label)} of those that can be made: ${nameOf(best)}, ${column.show(best)}${unit ? ` ${unit}` : ""}. `;
   });
-  return made.length > 0 ? least.join("") : "None of these can be made.";
+  return made.length > 0 ? least.join("") : say`None of these can be made.`;
 }
 
 /**
@@ -157,7 +158,7 @@ function captionWords(words, drawn, columns) {
  */
 function told(row, axes) {
   const figures = axes.map(({ column, words }) => `${lower(words.label)} ${column.show(row)}${words.unit ? ` ${words.unit}` : ""}`);
-  return `${nameOf(row)}${row.present ? ", as it is now" : ""}: ${figures.join(", ")}; ${STANDS[standOf(row)]}`;
+  return `${nameOf(row)}${row.present ? say`, as it is now` : ""}: ${figures.join(", ")}; ${STANDS[standOf(row)]}`;
 }
 
 /** @param {{ label: string, unit: string }} words */
@@ -167,7 +168,7 @@ function axisWords({ label, unit }) {
 
 /** @param {string} label */
 function lower(label) {
-  return label.charAt(0).toLowerCase() + label.slice(1);
+  return within(label, 1);
 }
 
 /** @param {number} share */

@@ -1,8 +1,9 @@
 // The figures of a variant: how each is read, shown and sorted. Their labels and units are the engine's.
 
-import { html } from "../vendor/lit-html.js";
-import { mark, SEVERITY, WORST_FIRST } from "../words/marks.js";
-import { counted, fixed, short } from "../words/numbers.js";
+import { html } from "../words/html.js";
+import { countedKind, mark, WORST_FIRST } from "../words/marks.js";
+import { fixed, short } from "../words/numbers.js";
+import { say } from "../words/say.js";
 
 /** @import { Variant } from "../engine/messages.js" */
 /** @import { Vocabulary } from "../words/vocabulary.js" */
@@ -18,7 +19,7 @@ const figure = (key, decimals) => ({ key, by: (row) => row[key], show: (row) => 
 
 /** @type {readonly Column[]} */
 export const COLUMNS = [
-  { key: "fits", by: (row) => (row.fits === null ? null : Number(row.fits)), show: (row) => (row.fits === null ? "–" : row.fits ? "yes" : "no"), chart: false },
+  { key: "fits", by: (row) => (row.fits === null ? null : Number(row.fits)), show: (row) => (row.fits === null ? "–" : row.fits ? say`yes` : say`no`), chart: false },
   figure("wall_mm", 2),
   { key: "squeeze_percent", by: (row) => row.squeeze_percent?.[0] ?? null, show: ({ squeeze_percent }) => spread(squeeze_percent), chart: false },
   figure("utilisation", 3),
@@ -38,8 +39,8 @@ export const TUBE = "tube";
 
 /** Headings of what is no single figure of the engine's. */
 const OWN = /** @type {Record<string, { label: string, unit: string }>} */ ({
-  [TUBE]: { label: "Tube", unit: "mm" },
-  findings: { label: "Found", unit: "" },
+  [TUBE]: { label: say`Tube`, unit: "mm" },
+  findings: { label: say`Found`, unit: "" },
 });
 
 /**
@@ -73,8 +74,8 @@ export function sorted(rows, { key, down }) {
  * @param {Variant} row
  */
 export function sizeWords({ outer_diameter, bore }) {
-  if (outer_diameter === null && bore === null) return "each its own";
-  return `${outer_diameter === null ? "each" : short(outer_diameter)} × ${bore === null ? "each" : short(bore)}`;
+  if (outer_diameter === null && bore === null) return say`each its own`;
+  return `${outer_diameter === null ? say`each` : short(outer_diameter)} × ${bore === null ? say`each` : short(bore)}`;
 }
 
 /** How a variant stands: what the marks in the table and in the chart tell apart. @param {Variant} row */
@@ -91,12 +92,12 @@ function severity({ findings: { stop, care, note } }) {
 function found({ findings }) {
   const kinds = WORST_FIRST.filter((kind) => findings[kind] > 0);
   if (kinds.length === 0) return html`${mark("fine")} nothing`;
-  return kinds.map((kind) => html`<span class="count">${mark(kind)} ${kind === "care" ? `${findings.care} ${SEVERITY.care.toLowerCase()}` : counted(findings[kind], kind)}</span> `);
+  return kinds.map((kind) => html`<span class="count">${mark(kind)} ${countedKind(kind, findings[kind])}</span> `);
 }
 
 /** @param {[number, number] | null} range */
 function spread(range) {
   if (range === null) return "–";
   const [least, most] = range.map((value) => fixed(value, 1));
-  return least === most ? least : `${least} to ${most}`;
+  return least === most ? least : say`${least} to ${most}`;
 }

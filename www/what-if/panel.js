@@ -1,6 +1,6 @@
 // The panel that tries the design in other sizes and materials: what to try, the chart and the table.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { guard } from "../vendor/directives/guard.js";
 import { live } from "../vendor/directives/live.js";
 import { mark, SEVERITY } from "../words/marks.js";
@@ -8,6 +8,8 @@ import { counted, short } from "../words/numbers.js";
 import { chart } from "./chart.js";
 import { readSizes, toggled } from "./sizes.js";
 import { variantsTable } from "./table.js";
+import { engineWord } from "../words/engine.js";
+import { say } from "../words/say.js";
 
 /** @import { Sheet } from "../form/sheet.js" */
 /** @import { SizeList, WhatIf } from "./what-if.js" */
@@ -99,9 +101,9 @@ function materials({ design, presets, words }, whatIf) {
   const { material } = design.process;
   const now = typeof material === "object" ? material.name : material;
   return html`<fieldset class="ticks">
-    <legend>${words.quantity("/process/material").label}s <span class="unit">none ticked: as it is${now ? html`, <span dir="auto">${now}</span>` : nothing}</span></legend>
+    <legend>${words.quantity("/process/material").label}s <span class="unit">none ticked: as it is${now ? html`, <span dir="auto">${engineWord(now)}</span>` : nothing}</span></legend>
     ${presets.materials.map(({ name }) => html`<label class="check"><input type="checkbox" .checked=${live(whatIf.materials.has(name))}
-      @change=${(/** @type {Event} */ event) => whatIf.tick(name, /** @type {HTMLInputElement} */ (event.target).checked)}> ${name}</label>`)}
+      @change=${(/** @type {Event} */ event) => whatIf.tick(name, /** @type {HTMLInputElement} */ (event.target).checked)}> ${engineWord(name)}</label>`)}
   </fieldset>`;
 }
 
@@ -111,10 +113,10 @@ function materials({ design, presets, words }, whatIf) {
  */
 function statusWords({ design }, whatIf) {
   const { rows, fresh, waiting } = whatIf;
-  if (rows.length === 0) return waiting ? "Being worked out…" : "";
+  if (rows.length === 0) return waiting ? say`Being worked out…` : "";
   const made = rows.filter((row) => row.feasible).length;
   const stopped = rows.length - made;
-  const words = `${counted(rows.length, "variant")}${whatIf.run === null && design.runs.length > 1 ? `, of ${counted(design.runs.length, "run")} together` : ""}: ${made} can be made${stopped > 0 ? `, ${stopped} stopped` : ""}.`;
+  const words = say`${counted(rows.length, "variant")}${whatIf.run === null && design.runs.length > 1 ? say`, of ${counted(design.runs.length, "run")} together` : ""}: ${made} can be made${stopped > 0 ? say`, ${stopped} stopped` : ""}.`;
   if (fresh) return words;
-  return waiting ? `${words} Being worked out anew…` : `${words} This is as it was before; what is marked has to be mended first.`;
+  return waiting ? say`${words} Being worked out anew…` : say`${words} This is as it was before; what is marked has to be mended first.`;
 }

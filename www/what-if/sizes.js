@@ -1,6 +1,8 @@
 // A list of sizes as a person types it: "12, 14, 16". Several things could mean a comma, so what could mean two is asked.
 
 import { readNumber } from "../design/typed.js";
+import { decimalMark } from "../words/language.js";
+import { say } from "../words/say.js";
 
 /** @typedef {{ sizes: number[], error: string }} Sizes the sizes in the order typed, each once; `error` is empty where all can be read */
 
@@ -13,11 +15,11 @@ export function readSizes(text) {
   const sizes = new Set();
   for (const part of partsOf(text)) {
     const value = readNumber(part);
-    if (typeof value !== "number") return { sizes: [], error: `“${part}” is not a size. Give numbers with commas between them, such as 12, 14.5, 16.` };
-    if (value <= 0) return { sizes: [], error: `A size is above 0, and “${part}” is not.` };
+    if (typeof value !== "number") return { sizes: [], error: say`“${part}” is not a size. Give numbers with commas between them, such as 12, 14.5, 16.` };
+    if (value <= 0) return { sizes: [], error: say`A size is above 0, and “${part}” is not.` };
     const comma = /^(\d+),(\d+)$/.exec(part);
-    if (comma && !text.includes(";")) {
-      return { sizes: [], error: `“${part}” could be ${comma[1]}.${comma[2]}, or ${comma[1]} and ${comma[2]}. Give ${comma[1]}.${comma[2]} with a point, or a space after the comma.` };
+    if (comma && decimalMark === "." && !text.includes(";")) {
+      return { sizes: [], error: say`“${part}” could be ${comma[1]}.${comma[2]}, or ${comma[1]} and ${comma[2]}. Give ${comma[1]}.${comma[2]} with a point, or a space after the comma.` };
     }
     sizes.add(value);
   }

@@ -1,6 +1,6 @@
 // The table of variants. What cannot be made stands there like the rest, with its mark, and says why in the line under it.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { guard } from "../vendor/directives/guard.js";
 import { repeat } from "../vendor/directives/repeat.js";
 import { whereFrom } from "../result/origin.js";
@@ -8,12 +8,14 @@ import { mark } from "../words/marks.js";
 import { counted } from "../words/numbers.js";
 import { COLUMNS, headingOf, sizeWords, sorted, standOf, TUBE } from "./columns.js";
 import { nameOf, takeId } from "./what-if.js";
+import { engineMessage, engineWord } from "../words/engine.js";
+import { say } from "../words/say.js";
 
 /** @import { Sheet } from "../form/sheet.js" */
 /** @import { Row, WhatIf } from "./what-if.js" */
 
 /** How each mark is read out. */
-const SPOKEN = /** @type {const} */ ({ fine: "Can be made", care: "Can be made, with care", stop: "Stopped" });
+const SPOKEN = /** @type {const} */ ({ fine: say`Can be made`, care: say`Can be made, with care`, stop: say`Stopped` });
 
 /**
  * @param {Sheet} sheet
@@ -73,7 +75,7 @@ function variant(whatIf, row, several) {
     <tr>
       <th scope="rowgroup" rowspan=${stopped ? 2 : 1}>
         <span class="size">${mark(stand)}<span class="unseen">${SPOKEN[stand]}: </span> <span class="number">${sizeWords(row)}</span></span>
-        ${several && row.material ? html`<span class="of" dir="auto">${row.material}</span>` : nothing}
+        ${several && row.material ? html`<span class="of" dir="auto">${engineWord(row.material)}</span>` : nothing}
         ${row.present ? html`<span class="now">as it is now</span>` : nothing}
       </th>
       <td class="takes"><button type="button" class="take" id=${id} aria-disabled=${!can} aria-describedby=${stopped ? `${id}-why` : nothing} @click=${take}>Take over<span class="unseen"> ${nameOf(row)}</span></button></td>
@@ -87,9 +89,9 @@ function variant(whatIf, row, several) {
 function reasons({ why, findings }) {
   const [first, ...more] = why;
   const untold = findings.stop - why.length;
-  return html`<p><b>Stopped:</b> ${first}</p>
+  return html`<p><b>Stopped:</b> ${engineMessage(first)}</p>
     ${more.length > 0
       ? html`<details class="more"><summary>And ${counted(findings.stop - 1, "more reason")}</summary>
-          <ul class="changes">${more.map((words) => html`<li>${words}</li>`)}${untold > 0 ? html`<li>${counted(untold, "further one")}, told in full once it is taken over.</li>` : nothing}</ul></details>`
+          <ul class="changes">${more.map((words) => html`<li>${engineMessage(words)}</li>`)}${untold > 0 ? html`<li>${counted(untold, "further one")}, told in full once it is taken over.</li>` : nothing}</ul></details>`
       : nothing}`;
 }

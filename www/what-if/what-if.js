@@ -6,6 +6,8 @@ import { same } from "../words/presets.js";
 import { sizeWords, TUBE } from "./columns.js";
 import { readSizes } from "./sizes.js";
 import { suggested } from "./suggest.js";
+import { engineWord } from "../words/engine.js";
+import { say } from "../words/say.js";
 
 /** @import { App } from "../app.js" */
 /** @import { Design } from "../design/types.js" */
@@ -190,7 +192,7 @@ export class WhatIf {
     const { design } = store;
     if (row.present) return;
     if (!this.fresh) {
-      this.#app.say("what-if", { kind: "trouble", text: `${nameOf(row)} was not taken over: the table is still of what was there before. ${this.waiting ? "Press again once it is worked out anew." : "Mend first what is marked."}` });
+      this.#app.say("what-if", { kind: "trouble", text: say`${nameOf(row)} was not taken over: the table is still of what was there before. ${this.waiting ? say`Press again once it is worked out anew.` : say`Mend first what is marked.`}` });
       return;
     }
     // The table stays the one that was chosen from, though the lists would follow the design.
@@ -207,10 +209,10 @@ export class WhatIf {
         store.undo();
         document.getElementById(takeId(row))?.focus();
       };
-      const where = this.run === null ? "" : ` for ${this.run}`;
-      this.#app.say("what-if", { kind: "word", text: `Taken over${where}: ${nameOf(row)}.`, action: { label: "Undo: as it was before", run: undo } });
+      const where = this.run === null ? "" : say` for ${this.run}`;
+      this.#app.say("what-if", { kind: "word", text: say`Taken over${where}: ${nameOf(row)}.`, action: { label: say`Undo: as it was before`, run: undo } });
     } catch (error) {
-      this.#app.say("what-if", { kind: "trouble", text: `The variant was not taken over: ${wordsOf(error)}` });
+      this.#app.say("what-if", { kind: "trouble", text: say`The variant was not taken over: ${wordsOf(error)}` });
     }
   }
 
@@ -249,7 +251,7 @@ export class WhatIf {
  * @param {Variant} row
  */
 export function nameOf(row) {
-  return `${sizeWords(row)} mm${row.material ? `, ${row.material}` : ""}`;
+  return `${sizeWords(row)} mm${row.material ? `, ${engineWord(row.material)}` : ""}`;
 }
 
 /**

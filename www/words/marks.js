@@ -1,6 +1,8 @@
 // The page's small marks. Each severity has its own shape, so that colour is never what tells them apart.
 
-import { svg, html } from "../vendor/lit-html.js";
+import { svg, html } from "./html.js";
+import { counted } from "./numbers.js";
+import { say } from "./say.js";
 
 /** The marks by what they say, 16 by 16, to be drawn in an own picture. */
 export const SHAPES = {
@@ -44,7 +46,18 @@ export function sign(line) {
 }
 
 /** How each severity is called on the page. */
-export const SEVERITY = /** @type {const} */ ({ stop: "Stop", care: "Care", note: "Note", mend: "Mend" });
+export const SEVERITY = /** @type {const} */ ({ stop: say`Stop`, care: say`Care`, note: say`Note`, mend: say`Mend` });
+
+/**
+ * How many findings of a kind: "1 stop", "2 care".
+ * @param {keyof typeof SEVERITY} kind
+ * @param {number} count
+ */
+export function countedKind(kind, count) {
+  if (kind === "stop") return counted(count, "stop");
+  if (kind === "note") return counted(count, "note");
+  return kind === "care" ? counted(count, "care", "care") : counted(count, "mend", "mend");
+}
 
 /** What findings are, the worst first. */
 export const WORST_FIRST = /** @type {const} */ (["stop", "care", "note"]);

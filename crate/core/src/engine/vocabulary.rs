@@ -17,7 +17,7 @@ pub fn vocabulary() -> String {
     let vocabulary = Vocabulary {
         quantities: q::quantities().map(|quantity| (quantity.key, Row::of(quantity))).collect(),
         findings: all_words()
-            .map(|words| (words.code, Meaning { title: words.title, meaning: words.meaning }))
+            .map(|words| (words.code, Meaning { title: words.title, meaning: words.meaning, messages: words.messages }))
             .collect(),
         results: origins().map(Source::of).collect(),
         severities: [Severity::Stop, Severity::Care, Severity::Note]
@@ -79,6 +79,8 @@ impl Source {
 struct Meaning {
     title: &'static str,
     meaning: &'static str,
+    /// Templates of its message, so that a page in another language can tell what the places in it are filled with.
+    messages: &'static [&'static str],
 }
 
 #[derive(Serialize)]

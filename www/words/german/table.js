@@ -1,0 +1,25 @@
+// German: all rows in one table. The glossary that they keep to stands in DEVELOPERS.md.
+
+import { FILLING } from "./filling.js";
+import { FINDINGS } from "./findings.js";
+import { FORM } from "./form.js";
+import { HINTS } from "./hints.js";
+import { KEEPING } from "./keeping.js";
+import { LABELS } from "./labels.js";
+import { MEASURE } from "./measure.js";
+import { MESSAGES } from "./messages.js";
+import { NUMBERS } from "./numbers.js";
+import { PAGE } from "./page.js";
+import { PRESETS } from "./presets.js";
+import { PREVIEW } from "./preview.js";
+import { RESULT } from "./result.js";
+import { SAYINGS } from "./sayings.js";
+import { TRYING } from "./trying.js";
+
+/** @type {import("../language.js").Table} */
+export const table = {
+  words: { ...FORM, ...KEEPING, ...MEASURE, ...PAGE, ...PREVIEW, ...RESULT, ...TRYING },
+  engine: { ...LABELS, ...HINTS, ...FINDINGS, ...FILLING, ...NUMBERS, ...PRESETS },
+  sentences: [...MESSAGES, ...SAYINGS],
+  decimal: ",",
+};
