@@ -5,11 +5,11 @@ use super::judge::{Figures, Judge, share_within};
 use super::pools::pools;
 use super::room::FITS_WITHIN;
 use super::supports;
-use crate::centreline::{Bounds, Centreline, bounds};
+use crate::centreline::{Bounds, Centreline};
 use crate::design::Printer;
 use crate::layout::Vec3;
 use crate::mesh::Mesh;
-use crate::tube::{Profile, Section};
+use crate::tube::Profile;
 use core::f64::consts::FRAC_PI_4;
 
 /// A tube as it stands on the plate.
@@ -17,7 +17,7 @@ use core::f64::consts::FRAC_PI_4;
 pub struct Standing {
     /// The plate's axes in the datum.
     pub frame: Frame,
-    /// What it comes to; slack and height of the exact skin.
+    /// What it comes to; slack and height of the exact skin, lobes as they stand.
     pub figures: Figures,
     /// Added to a point in the plate's axes, so that the tube is lifted and in the middle, mm.
     pub moved: Vec3,
@@ -62,9 +62,7 @@ pub struct FlatSpan {
 impl Standing {
     /// A stance of a tube in full; `turned` in the frame is kept.
     pub fn of(judge: &Judge, line: &Centreline, profile: &Profile, frame: Frame) -> Self {
-        let seen = line.turned(&frame.rows);
-        let breaks = Section::breaks_of([&profile.outer]);
-        let skin = bounds(&seen, &breaks, |s| profile.outer.radius(s));
+        let skin = profile.outer_box(line, &frame.rows);
         let size = skin.max - skin.min;
         let room = &judge.room;
         let slack = room.slack([size.x, size.y, size.z]);

@@ -57,7 +57,7 @@ impl<'s> Subject<'s> {
         let (line, profile) = if whole {
             (Cow::Borrowed(line), piece.profile.clone())
         } else {
-            (Cow::Owned(line.part(span)), piece.profile.from_its_start())
+            (Cow::Owned(line.part(span)), piece.profile.along_its_part(line))
         };
         let process = &stages.design.process;
         // A spigot is glued all over: it is to be without scars as a sealing band is. A socket is glued inside.

@@ -3,6 +3,7 @@
 mod dress;
 mod joint;
 mod marks;
+mod reach;
 mod section;
 mod stick;
 
