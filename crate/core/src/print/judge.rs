@@ -2,8 +2,9 @@
 
 use super::body::{Body, FINE, Fineness, ROUGH};
 use super::cost::{BANDS, BORE, CUPS, Cost, FOOT, HEIGHT, NO_FIT, POOLS, SUPPORTS};
+use super::pools::Basin;
 use super::room::{FITS_WITHIN, Room, best_turn, width};
-use super::{pools, skin};
+use super::skin;
 use crate::centreline::Centreline;
 use crate::design::{Printer, Way};
 use crate::layout::Vec3;
@@ -59,7 +60,6 @@ pub struct Judge {
     /// What it asks for.
     pub rules: Rules,
     across: f64,
-    places: Vec<f64>,
     /// The same tube cut roughly, for the first looks.
     rough: Option<Box<Judge>>,
 }
@@ -96,9 +96,8 @@ impl Judge {
     ) -> Self {
         let cut = |fineness: Fineness, rough: Option<Box<Self>>| {
             let body = Body::of(line, profile, bore, bands, fineness);
-            let places = body.discs.iter().map(|disc| disc.s).collect();
             let across = body.across();
-            Self { room: Room::of(printer, way), rules: Rules::of(printer, way, bore), across, places, body, rough }
+            Self { room: Room::of(printer, way), rules: Rules::of(printer, way, bore), across, body, rough }
         };
         cut(FINE, Some(Box::new(cut(ROUGH, None))))
     }
@@ -126,11 +125,10 @@ impl Judge {
     /// A stance at a turn whose slack is known.
     pub(super) fn figures(&self, up: &Vec3, (turned, slack): (f64, f64)) -> Figures {
         let body = &self.body;
-        let heights: Vec<f64> = body.discs.iter().map(|disc| disc.point.dot(up)).collect();
         let height = width(&body.rim, up);
         let footing = self.footing(up);
         let foot = footing[0] || footing[1];
-        let (cups, pools) = if self.rules.is_resin() { self.liquid(&heights, footing) } else { (0.0, 0.0) };
+        let (cups, pools) = if self.rules.is_resin() { self.liquid(up, footing) } else { (0.0, 0.0) };
         let (mut support, mut bands, mut scarred, mut flat, mut flatness) = (0.0, 0.0, 0.0, 0.0, 0.0);
         for (i, stretch) in body.stretches.iter().enumerate() {
             if let Some(cosine) = self.rules.overhang {
@@ -175,21 +173,19 @@ impl Judge {
     }
 
     /// Lengths of bore filled by cups and by pools, mm.
-    fn liquid(&self, heights: &[f64], footing: [bool; 2]) -> (f64, f64) {
-        let bore = self.body.bore;
-        let cups = pools::filled(&self.places, heights, self.closed(footing), bore);
-        let hanging: Vec<f64> = heights.iter().map(|height| -height).collect();
-        (cups, pools::filled(&self.places, &hanging, [false; 2], bore))
+    fn liquid(&self, up: &Vec3, footing: [bool; 2]) -> (f64, f64) {
+        let cups = self.basin(up, footing);
+        (cups.filled(), cups.turned_over().filled())
+    }
+
+    /// The bore as liquid finds it while it is printed.
+    pub(super) fn basin(&self, up: &Vec3, footing: [bool; 2]) -> Basin<'_> {
+        Basin::of(&self.body, up, self.closed(footing))
     }
 
     /// Which ends the plate closes: those that stand on it without a gap.
-    pub(super) fn closed(&self, footing: [bool; 2]) -> [bool; 2] {
+    fn closed(&self, footing: [bool; 2]) -> [bool; 2] {
         footing.map(|flat| flat && self.room.lift == 0.0)
-    }
-
-    /// Arc lengths of the stretches' ends, mm.
-    pub(super) fn places(&self) -> &[f64] {
-        &self.places
     }
 }
 

@@ -2,7 +2,7 @@
 
 use super::frame::Frame;
 use super::judge::{Figures, Judge, share_within};
-use super::pools::pools;
+use super::pools::Basin;
 use super::room::FITS_WITHIN;
 use super::supports;
 use crate::centreline::{Bounds, Centreline};
@@ -40,11 +40,11 @@ pub struct Standing {
 /// A part of the bore that holds liquid.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Pocket {
-    /// Arc lengths between which its axis lies beyond the sill, mm.
+    /// Arc lengths between which the bore's wall lies beyond the sill, mm.
     pub span: [f64; 2],
-    /// Its deepest place in the datum.
+    /// The axis at its deepest place, in the datum.
     pub at: Vec3,
-    /// How deep that is, mm.
+    /// How deep it is there from the sill to the wall, mm.
     pub depth: f64,
     /// What it holds, mm3.
     pub volume: f64,
@@ -71,13 +71,13 @@ impl Standing {
         let middle = (skin.min + skin.max) / 2.0;
         let moved = Vec3::new(room.volume[0] / 2.0 - middle.x, room.volume[1] / 2.0 - middle.y, room.lift - skin.min.z);
         let footing = judge.footing(&up);
-        let heights = |sign: f64| judge.body.discs.iter().map(|disc| sign * disc.point.dot(&up)).collect::<Vec<_>>();
-        let held = |heights: &[f64], closed: [bool; 2]| -> Vec<Pocket> {
+        let basin = judge.basin(&up, footing);
+        let held = |basin: &Basin<'_>| -> Vec<Pocket> {
             if !judge.rules.is_resin() {
                 return Vec::new();
             }
             let bore = judge.body.bore;
-            let deep = pools(judge.places(), heights, closed, bore).into_iter().filter(|pool| pool.depth > bore);
+            let deep = basin.pools().into_iter().filter(|pool| pool.depth > bore);
             deep.map(|pool| Pocket {
                 span: pool.span,
                 at: line.at(pool.at).point,
@@ -91,8 +91,8 @@ impl Standing {
             figures,
             moved,
             bounds: Bounds { min: skin.min + moved, max: skin.max + moved },
-            cups: held(&heights(1.0), judge.closed(footing)),
-            pools: held(&heights(-1.0), [false; 2]),
+            cups: held(&basin),
+            pools: held(&basin.turned_over()),
             flats: flats(judge, &up),
             bands: bands(judge, &up),
             footing,

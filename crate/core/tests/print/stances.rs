@@ -35,15 +35,15 @@ fn u() -> Value {
 #[test]
 fn a_u_with_its_ends_away_from_the_plate_is_a_cup_and_towards_it_a_pool() {
     let text = design(u(), ROOMY);
-    // Two legs of 60, two quarter bends of 20, 20 between; at the top of each leg a bore's length of it is half full.
-    let full = FRAC_PI_4 * 64.0 * (140.0 + 20.0 * PI - 8.0);
+    // Two legs of 60, two quarter bends of 20, 20 between, all full to the lips; from these 80 down to the axis and 4 more.
+    let full = FRAC_PI_4 * 64.0 * (140.0 + 20.0 * PI);
     let down = standing(&text, [0.0, 0.0, 1.0]);
     assert!(down.cups.is_empty() && down.pools.len() == 1);
     let up = standing(&text, [0.0, 0.0, -1.0]);
     assert!(up.pools.is_empty() && up.cups.len() == 1);
     for pocket in [down.pools[0], up.cups[0]] {
-        near(pocket.depth, 80.0, 1e-9);
-        near(pocket.volume, full, 1e-6 * full);
+        near(pocket.depth, 84.0, 1e-9);
+        near(pocket.volume, full, 1e-9 * full);
         near(pocket.at.z, 80.0, 1e-9);
     }
     // On its side it is level, and holds nothing.
@@ -57,7 +57,70 @@ fn of_a_u_with_legs_of_two_heights_the_lower_one_is_the_sill() {
     run["ports"][3] = json!([0, 0, 1]);
     run["ports"][2] = json!([60, 0, 30]);
     let up = standing(&design(run, ROOMY), [0.0, 0.0, -1.0]);
-    near(up.cups[0].depth, 50.0, 1e-9);
+    near(up.cups[0].depth, 54.0, 1e-9);
+}
+
+/// Leaned by an angle t in its plane, a U's legs stand t off upright. The lower lip lies r sin t below its axis's end, and
+/// the level cuts each leg where its axis crosses it: what is missing of the wedge above is there below (closed form of a
+/// cylinder cut aslant). The bend that is lowest bulges R + r below its middle.
+#[test]
+fn a_leaning_u_is_filled_to_its_lower_lip() {
+    let text = design(u(), ROOMY);
+    for deg in [1.0, 10.0, 20.0, 35.0] {
+        let (sin, cos) = libm::sincos(f64::to_radians(deg));
+        let cup = standing(&text, [sin, 0.0, -cos]).cups[0];
+        let level = -4.0 * sin;
+        // Lengths of axis above the level: of the near leg from the height of 0, of the far one from 60 sin t.
+        let above = (4.0 * sin + 64.0 * sin) / cos;
+        near(cup.volume, FRAC_PI_4 * 64.0 * (140.0 + 20.0 * PI - above), 1e-6);
+        // Places are cut to 3 degrees: the bend's lowest is found to R (1 - cos 1.5 degrees) and less.
+        near(cup.depth, level - (20.0 * sin - 60.0 * cos - 24.0), 0.01);
+        let ends = [4.0 * sin / cos, 140.0 + 20.0 * PI - 64.0 * sin / cos];
+        // The span is that of the floor, which is under water from the lip on and up to r sin t / cos t beyond the axis.
+        near(cup.span[0], 0.0, 1e-9);
+        near(cup.span[1], ends[1] + 4.0 * sin / cos, 1e-6);
+    }
+}
+
+/// A sagging arc between steep ends, laid so that the level lies inside the bend: elements (1 - k u) dA ds below it, counted.
+#[test]
+fn a_pool_inside_a_bend_is_what_its_elements_say() {
+    let (radius, r) = (40.0, 5.0);
+    // A bend through 50 degrees about the y axis, between straights of 2: its ends' lips are its sills.
+    let (sin, cos) = libm::sincos(f64::to_radians(25.0));
+    let far = [(radius * sin + 2.0 * cos) * 2.0, 0.0, 0.0];
+    let apex = [radius * sin + 2.0 * cos, 0.0, -(radius * sin + 2.0 * cos) * sin / cos];
+    let run = json!({"ports": [[0, 0, 0], [cos, 0, -sin], far, [-cos, 0, -sin]], "bend_radius": radius,
+        "tube": {"outer_diameter": 14, "bore": 2.0 * r}, "route": [{"corner": apex}]});
+    // Short sockets, so that the straights may be short.
+    let text = design(run, ROOMY)
+        .replace("\"height\":10", "\"height\":1")
+        .replace("\"socket_depth\":10", "\"socket_depth\":1");
+    let found = standing(&text, [0.0, 0.0, 1.0]);
+    let basin = found.figures.cups * FRAC_PI_4 * 4.0 * r * r;
+    let straight = radius * libm::tan(f64::to_radians(25.0));
+    let straight = libm::hypot(apex[0], apex[2]) - straight;
+    let bend = radius * f64::to_radians(50.0);
+    // Heights from the bend's middle: the axis, and the lips' floor at the ends.
+    let level = -radius * cos + straight * sin - r * cos;
+    let (along, across) = (1_600, 300);
+    let mut counted = 0.0;
+    for i in 0..along {
+        let s = (f64::from(i) + 0.5) / f64::from(along) * (bend + 2.0 * straight);
+        let turned = ((s - straight) / radius).clamp(0.0, bend / radius) - bend / radius / 2.0;
+        let beyond = (straight - s).max(s - straight - bend).max(0.0);
+        let (a_sin, a_cos) = libm::sincos(turned);
+        let axis = -radius * a_cos + beyond * a_sin.abs();
+        let curved = if beyond > 0.0 { 0.0 } else { 1.0 / radius };
+        for j in 0..across {
+            let u = r * (2.0 * (f64::from(j) + 0.5) / f64::from(across) - 1.0);
+            if axis + u * a_cos < level {
+                counted += 2.0 * (r * r - u * u).sqrt() * (2.0 * r / f64::from(across)) * (1.0 - curved * u);
+            }
+        }
+    }
+    counted *= (bend + 2.0 * straight) / f64::from(along);
+    near(basin, counted, 0.004 * counted);
 }
 
 #[test]
@@ -209,13 +272,13 @@ fn an_end_flat_on_the_plate_is_a_cup_unless_it_is_lifted() {
     assert!(standing(&flush, tilted(60.0)).cups.is_empty());
 }
 
-/// A U on both its feet is sealed by the plate: all of its bore is a cup, as deep as its axis is high.
+/// A U on both its feet is sealed by the plate: all of its bore is a cup, as deep as its ceiling is high.
 #[test]
 fn both_ends_flat_on_the_plate_seal_the_bore() {
     let flush = design(u(), ROOMY).replace("\"margin\":5", "\"margin\":0");
     let sealed = standing(&flush, [0.0, 0.0, 1.0]);
     assert_eq!((sealed.footing, sealed.cups.len()), ([true; 2], 1));
-    near(sealed.cups[0].depth, 80.0, 1e-9);
+    near(sealed.cups[0].depth, 84.0, 1e-9);
     near(sealed.cups[0].volume, FRAC_PI_4 * 64.0 * (140.0 + 20.0 * PI), 1e-6);
 }
 
