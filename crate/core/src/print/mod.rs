@@ -20,6 +20,7 @@
 //! filled, bounded by its wall. Deeper than the bore is wide, it closes the bore: then it is told.
 
 mod body;
+mod ceiling;
 mod cost;
 mod cut_search;
 mod cuts;

@@ -29,6 +29,8 @@ pub struct Standing {
     pub pools: Vec<Pocket>,
     /// Parts of the bore that are flatter than they may be.
     pub flats: Vec<FlatSpan>,
+    /// Parts of the bore whose ceiling is wider than the printer's longest bridge.
+    pub bridges: Vec<FlatSpan>,
     /// Length of the sealing bands at the start and at the end that needs support, mm.
     pub bands: [f64; 2],
     /// Which ends' faces lie flat and lowest.
@@ -93,7 +95,8 @@ impl Standing {
             bounds: Bounds { min: skin.min + moved, max: skin.max + moved },
             cups: held(&basin),
             pools: held(&basin.turned_over()),
-            flats: flats(judge, &up),
+            flats: judge.rules.bore.map_or(Vec::new(), |sine| flats(judge, &up, sine)),
+            bridges: judge.rules.least_slope(judge.body.bore).map_or(Vec::new(), |sine| flats(judge, &up, sine)),
             bands: bands(judge, &up),
             footing,
             supports: supports::volume(judge, &up, |point| frame.seen(point).z + moved.z),
@@ -159,9 +162,8 @@ fn bands(judge: &Judge, up: &Vec3) -> [f64; 2] {
     bands
 }
 
-/// Spans of the bore that are flatter than they may be, the slope taken to change evenly within a stretch.
-fn flats(judge: &Judge, up: &Vec3) -> Vec<FlatSpan> {
-    let Some(sine) = judge.rules.bore else { return Vec::new() };
+/// Spans of the bore whose angle from level has a sine below a limit, the slope taken to change evenly within a stretch.
+fn flats(judge: &Judge, up: &Vec3, sine: f64) -> Vec<FlatSpan> {
     let mut spans: Vec<FlatSpan> = Vec::new();
     for pair in judge.body.discs.windows(2) {
         let slopes = [pair[0].tangent.dot(up), pair[1].tangent.dot(up)];

@@ -98,3 +98,38 @@ fn what_no_stance_avoids_is_told_as_such() {
     assert!(bore["message"].as_str().unwrap().contains("flatter than 30° even as it stands best"), "{bore}");
     assert_eq!(bore["fix"], Value::Null);
 }
+
+/// A level bore of 8 under an overhang of 45 degrees: 8 sin 45 = 5.657 wide, and 5 where it leans by 25.07 degrees.
+#[test]
+fn a_ceiling_wider_than_the_printer_bridges_is_told_with_what_would_do() {
+    let mut value: Value = serde_json::from_str(&design(straight(150.0, 12.0, 8.0), [300.0, 300.0, 300.0])).unwrap();
+    value["process"]["material"] = json!({"name": "m", "way": "filament", "density_g_per_cm3": 1.1});
+    for (key, figure) in [("overhang_deg", json!(45)), ("bore_deg", Value::Null), ("bridge_mm", json!(5))] {
+        value["process"]["printer"][key] = figure;
+    }
+    value["runs"][0]["stance"] = json!({"up": [0, 0, 1]});
+    let bridge = |text: &str| told(text).into_iter().find(|finding| finding["code"] == json!("print_bridge"));
+    let text = value.to_string();
+    let finding = bridge(&text).unwrap();
+    near(&finding["value"], 8.0 * libm::sin(f64::to_radians(45.0)), 1e-9);
+    near(&finding["limit"], 5.0, 0.0);
+    let message = finding["message"].as_str().unwrap();
+    assert!(message.contains("bridges 5 mm. The best stance that is found has none so wide"), "{message}");
+    let mended = apply(&text, &finding["fix"].to_string()).unwrap();
+    assert_eq!(bridge(&mended), None);
+    value["process"]["printer"]["bridge_mm"] = json!(5.66);
+    assert_eq!(bridge(&value.to_string()), None);
+    // Too low a room to lean in: what the best cannot avoid is told with the slope and the bore that would do.
+    value["runs"][0]["stance"] = Value::Null;
+    value["process"]["printer"]["bridge_mm"] = json!(5);
+    value["process"]["printer"]["build_volume"] = json!([300, 300, 23]);
+    let finding = bridge(&value.to_string()).unwrap();
+    let message = finding["message"].as_str().unwrap();
+    assert!(
+        message.contains("even as it stands best")
+            && message.contains("at 25.0")
+            && message.contains("a bore of up to 7."),
+        "{message}"
+    );
+    assert_eq!(finding["fix"], Value::Null);
+}

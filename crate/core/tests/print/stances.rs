@@ -257,6 +257,41 @@ fn a_bore_is_flat_as_far_as_a_bend_leans_less_than_it_may() {
     near(standing(&design(small, ROOMY), [0.0, 0.0, 1.0]).figures.flat, 0.0, 0.0);
 }
 
+/// The ceiling of a level bore of 8 is flatter than 45 degrees over 8 sin 45 = 5.657 of its width; of one that leans by e over
+/// 8 sqrt(1 - (cos 45 / cos e)^2), which is 5 at 25.07 degrees (worked by hand).
+#[test]
+fn a_ceiling_is_a_bridge_as_wide_as_its_overhang_says() {
+    let mut value: Value = serde_json::from_str(&design(straight(150.0, 12.0, 8.0), ROOMY)).unwrap();
+    value["process"]["material"] = json!({"name": "m", "way": "filament", "density_g_per_cm3": 1.1});
+    value["process"]["printer"]["overhang_deg"] = json!(45);
+    value["process"]["printer"]["bridge_mm"] = json!(5);
+    let of = |value: &Value, deg: f64| {
+        let found = standing(&value.to_string(), tilted(deg));
+        (found.figures.bridged, found.figures.cost.bridges, found.bridges.len())
+    };
+    let (length, cost, parts) = of(&value, 0.0);
+    near(length, 150.0, 1e-9);
+    near(cost, 60.0, 1e-9);
+    assert_eq!(parts, 1);
+    near(of(&value, 25.0).0, 150.0, 1e-9);
+    assert_eq!(of(&value, 25.1), (0.0, 0.0, 0));
+    value["runs"][0]["stance"] = json!({"up": [0, 0, 1]});
+    let told = |value: &Value| -> Value { serde_json::from_str(&stances(&value.to_string(), "r").unwrap()).unwrap() };
+    let own = told(&value);
+    near(own["own"]["bridges"][0]["width_mm"].as_f64().unwrap(), 8.0 * libm::sin(f64::to_radians(45.0)), 1e-9);
+    assert_eq!((&own["bridge_mm"], &own["own"]["bridges"][0]["to_mm"]), (&json!(5.0), &json!(150.0)));
+    assert!(own["own"]["why"].as_array().unwrap().contains(&json!("bridge")));
+    // A bridge as long as the ceiling is wide, or none that is known, says nothing.
+    for bridge in [json!(5.7), Value::Null] {
+        value["process"]["printer"]["bridge_mm"] = bridge;
+        assert_eq!(of(&value, 0.0), (0.0, 0.0, 0));
+        assert_eq!(told(&value)["bridge_mm"], Value::Null);
+    }
+    value["process"]["printer"]["bridge_mm"] = json!(5);
+    value["process"]["material"]["way"] = json!("powder");
+    assert_eq!(of(&value, 0.0), (0.0, 0.0, 0));
+}
+
 #[test]
 fn an_end_flat_on_the_plate_is_a_cup_unless_it_is_lifted() {
     let text = design(straight(150.0, 12.0, 8.0), ROOMY);
