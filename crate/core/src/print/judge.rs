@@ -204,6 +204,27 @@ impl Judge {
         Basin::of(&self.body, up, self.closed(footing))
     }
 
+    /// Heights of the axis at evenly spaced places along the tube, from the lowest of them, mm.
+    pub(super) fn heights(&self, up: &Vec3) -> Vec<f64> {
+        const PLACES: u32 = 32;
+        let discs = &self.body.discs;
+        let height = |place: u32| {
+            let s = self.body.length * f64::from(place) / f64::from(PLACES);
+            let next = discs.partition_point(|disc| disc.s < s).clamp(1, discs.len().max(2) - 1);
+            let (Some(a), Some(b)) = (discs.get(next - 1), discs.get(next)) else { return 0.0 };
+            let share = ((s - a.s) / (b.s - a.s)).clamp(0.0, 1.0);
+            (a.point + (b.point - a.point) * share).dot(up)
+        };
+        let heights: Vec<f64> = (0..=PLACES).map(height).collect();
+        let lowest = heights.iter().copied().fold(f64::INFINITY, f64::min);
+        heights.into_iter().map(|height| height - lowest).collect()
+    }
+
+    /// Farthest distance between two points of it, at most, mm.
+    pub(super) fn across(&self) -> f64 {
+        self.across
+    }
+
     /// Section of the bore, mm2.
     pub fn bore_area(&self) -> f64 {
         core::f64::consts::FRAC_PI_4 * self.body.bore * self.body.bore

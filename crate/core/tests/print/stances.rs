@@ -356,6 +356,38 @@ fn stances_differ_and_the_own_one_is_told_as_stated() {
     assert_eq!(told["room_mm"], json!([120.0, 70.0, 150.0]));
 }
 
+/// A straight tube is the same from all sides and end for end: its ways differ in how steep it stands, and in nothing else. A U
+/// is the same mirrored: of two ways that lean it to its one side and to its other, one is told.
+#[test]
+fn of_ways_that_mirror_each_other_one_is_told() {
+    let all = |text: &str| -> Vec<Value> {
+        let told: Value = serde_json::from_str(&stances(text, "r").unwrap()).unwrap();
+        told["stances"].as_array().unwrap().clone()
+    };
+    let up = |stance: &Value| [0, 1, 2].map(|axis| stance["up"][axis].as_f64().unwrap());
+    for way in ["resin", "filament", "powder"] {
+        let ways = all(&judged(&design(straight(70.0, 12.0, 8.0), ROOMY), way));
+        let steep: Vec<f64> = ways.iter().map(|stance| libm::asin(up(stance)[0].abs().min(1.0)).to_degrees()).collect();
+        for (index, one) in steep.iter().enumerate() {
+            assert!(steep[..index].iter().all(|other| (one - other).abs() > 1.0), "{way}: {steep:?}");
+        }
+        // Its mirror planes are x = 30 and y = 0.
+        let ways: Vec<[f64; 3]> = all(&judged(&design(u(), ROOMY), way)).iter().map(up).collect();
+        for (index, one) in ways.iter().enumerate() {
+            let mirrored = |other: &[f64; 3]| {
+                (0..3).all(|axis| {
+                    if axis == 2 {
+                        (one[2] - other[2]).abs() < 0.01
+                    } else {
+                        (one[axis].abs() - other[axis].abs()).abs() < 0.01
+                    }
+                })
+            };
+            assert!(!ways[..index].iter().any(mirrored), "{way}: {ways:?}");
+        }
+    }
+}
+
 fn stl_box(bytes: &[u8]) -> [[f64; 3]; 2] {
     let mut span = [[f64::INFINITY; 3], [f64::NEG_INFINITY; 3]];
     for facet in bytes[84..].chunks_exact(50) {
