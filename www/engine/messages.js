@@ -151,7 +151,7 @@
 /**
  * All pieces on as few plates as they are found to take, and what is on none; `piece` counts from 1.
  * @typedef {{ volume_mm: Xyz, room_mm: Xyz, gap_mm: number,
- *   plates: { pieces: { run: string, piece: number, pieces: number, at_mm: [number, number], turned: boolean, box_mm: Xyz }[],
+ *   plates: { pieces: { run: string, piece: number, pieces: number, at_mm: [number, number], turned_deg: number, box_mm: Xyz }[],
  *     height_mm: number, layers: number | null, hours: number | null }[],
  *   left_out: { run: string, piece: number | null, why: string }[] }} Plates
  */

@@ -27,6 +27,7 @@ mod cuts;
 mod fit;
 mod frame;
 mod judge;
+mod least_rectangle;
 mod packing;
 mod plates;
 mod pools;
