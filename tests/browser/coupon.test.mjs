@@ -26,6 +26,9 @@ test("the coupon is saved as one 3MF and as an STL a stick, and the picture says
   await its.withPage(async (page) => {
     await settled(page);
     assert.match(await page.locator("#at-process-fit-notes").innerText(), /not measured\. Print a coupon/);
+    const outside = Number((await page.locator("#coupon-0-sizes").locator("xpath=..").locator("b").innerText()).split(" / ")[0]);
+    const [least, most] = [outside - 3 * 0.05, outside + 3 * 0.05].map((size) => Number(size.toFixed(3)));
+    assert.equal(await page.locator("#coupon-0-sizes").innerText(), `7 sizes, 0.05 mm apart: outside ${least} to ${most} mm.`);
     const one = await saved(page, () => page.locator("#coupon-0-3mf").click());
     assert.match(one.name, / coupon\.3mf$/);
     assert.equal(String.fromCharCode(...one.bytes.slice(0, 2)), "PK");

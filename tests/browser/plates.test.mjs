@@ -41,7 +41,7 @@ test("the plates are the engine's: drawn from above, listed in words, and saved 
       const boxes = cards(page).nth(index).locator("rect.box");
       assert.equal(await boxes.count(), plate.pieces.length);
       for (const [at, piece] of plate.pieces.entries()) {
-        assert.ok(words.includes(`${piece.run}: ${piece.box_mm[0].toFixed(1)} × ${piece.box_mm[1].toFixed(1)} mm${piece.turned ? ", turned" : ""}`), words);
+        assert.ok(words.includes(`${piece.run}: ${piece.box_mm[0].toFixed(1)} × ${piece.box_mm[1].toFixed(1)} mm${piece.turned_deg === 0 ? "" : `, turned by ${piece.turned_deg.toFixed(0)}°`}`), words);
         // In the build volume's own millimetres, y up.
         assert.equal(Number(await boxes.nth(at).getAttribute("x")), piece.at_mm[0]);
         const y = told.volume_mm[1] - piece.at_mm[1] - piece.box_mm[1];

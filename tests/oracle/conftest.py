@@ -1,4 +1,4 @@
-"""What the engine writes once a session, the swept designs, standing tubes and the physics' points, and what the judges say of them."""
+"""What the engine writes once a session, the swept designs, standing tubes, packs and the physics' points, and what the judges say of them."""
 
 import json
 import os
@@ -48,6 +48,12 @@ def standing_folder():
 def split_folder():
     """A folder of runs in pieces, and put together."""
     return written("split", "TUBEWRIGHT_SPLIT")
+
+
+@pytest.fixture(scope="session")
+def packs_folder():
+    """A folder of packs of made-up designs."""
+    return written("packs", "TUBEWRIGHT_PACKS")
 
 
 @pytest.fixture(scope="session")

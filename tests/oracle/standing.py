@@ -4,11 +4,9 @@ It knows no centreline: the end faces are where the mesh is cut open, what is le
 bore's columns are filled between crossings of vertical rays. In each layer scipy labels the blobs of void; a blob's level
 is the least height over which water gets to it from a mouth (priority flood; Barnes, Lehman, Mulla 2014, "Priority-flood").
 
-The exact method looks at the axis alone. A sill is a hump, where the bore's floor lies half a bore below the axis, or the
-lip of a mouth, which lies that far below where the end is level and on the axis where it is upright; so do the lowest
-places. So a depth that is told may be half a bore off the true one, both ways, and two voxels for the cutting. Which part
-is as deep as the bore is judged beyond that band, and what is told to be held lies between what is truly held to half a
-bore below the level (about) and to the level.
+The exact method goes along the bore's own floor, so that both mean the same level: a depth that is told may differ by what
+the cutting into voxels does to a sill and to a lowest place, and a volume by what it does to the wall. Which part is as deep
+as the bore is wide, and so is told, is judged beyond that band.
 """
 
 import heapq
@@ -30,14 +28,12 @@ VOXELS, SHARE, BORES = 2.5, 0.06, 0.25
 
 @dataclass
 class Pocket:
-    """Voxels that hold liquid together, by number; the level's layer; depth from the floor to it, mm; volumes, mm3, of
-    all and of what lies deeper than half a bore."""
+    """Voxels that hold liquid together, by number; the level's layer; depth from the floor to it, mm; volume, mm3."""
 
     held: np.ndarray
     level: int
     depth: float
     volume: float
-    least: float
 
 
 @dataclass
@@ -132,8 +128,7 @@ def read_bore(tube, stood, datum):
     corners, faces = welded(stood)
     corners = corners.astype(float)
     lowest = corners[:, 2].min()
-    # The lowest place of a lobed body is told as if a crest were there.
-    if not -0.02 * width <= lowest - tube["lift_mm"] <= (0.5 if "lobed" in tube["kind"] else 0.02) * width:
+    if abs(lowest - tube["lift_mm"]) > 0.02 * width:
         faults.append(f"its lowest point is {lowest} mm over the plate, not {tube['lift_mm']}")
     (first, ahead), (last, onward) = np.array(tube["ends"])
     ends = [(turn @ first + shift, -turn @ ahead), (turn @ last + shift, turn @ onward)]
@@ -206,9 +201,7 @@ def flooded(bore, sign):
     for which in np.unique(mine[mine >= 0]):
         held = np.flatnonzero(mine == which)
         under = levels[blob[held]] - cells[held, 2]
-        volume = bore.size**3
-        pockets.append(Pocket(held, int(levels[blob[held]].max()), under.max() * bore.size, len(held) * volume,
-                              np.sum(under > ACROSS / 2 + 1) * volume))
+        pockets.append(Pocket(held, int(levels[blob[held]].max()), under.max() * bore.size, len(held) * bore.size**3))
     return pockets
 
 
@@ -231,15 +224,14 @@ def faults_of(bore, pockets, told, place):
             faults.append(f"told {pocket['depth']:.2f} mm deep at {pocket['at']}, where nothing is held")
 
     def fits(told, *found):
-        spare = SHARE * sum(p.volume for p in found) + BORES * width**3
-        volume = sum(p["volume"] for p in told)
-        return sum(p.least for p in found) - spare <= volume <= sum(p.volume for p in found) + spare
+        there = sum(p.volume for p in found)
+        return abs(sum(p["volume"] for p in told) - there) <= SHARE * there + BORES * width**3
 
     unsure, pairs, left = 0, [], set(range(len(pockets))) - set(mine)
     for number, those in mine.items():
         found = pockets[number]
         for pocket in those:
-            if abs(found.depth - pocket["depth"]) > width / 2 + off:
+            if abs(found.depth - pocket["depth"]) > off:
                 faults.append(f"told {pocket['depth']:.2f} mm deep at {pocket['at']}, and is {found.depth:.2f}")
         if len(those) == 1 and fits(those, found):
             pairs.append((those[0], found))
@@ -251,11 +243,11 @@ def faults_of(bore, pockets, told, place):
             unsure += 1
             continue
         faults.append(f"told to hold {[round(p['volume'], 1) for p in those]} mm3 at {those[0]['at']}, and holds "
-                      f"{found.volume:.1f}, {found.least:.1f} of it deeper than half a bore")
+                      f"{found.volume:.1f}")
     for pocket in (pockets[number] for number in left):
-        if pocket.depth > 1.5 * width + off:
+        if pocket.depth > width + off:
             faults.append(f"{pocket.depth:.2f} mm deep near {centres[pocket.held].mean(axis=0).round(2).tolist()}, not told")
-        unsure += width / 2 - off < pocket.depth <= 1.5 * width + off
+        unsure += width - off < pocket.depth <= width + off
     return faults, int(unsure), pairs
 
 

@@ -125,15 +125,16 @@
  * @typedef {{ up: Xyz, turn_deg: number, lift_mm: number, fits: boolean, slack_mm: number, box_mm: { min: Xyz, max: Xyz },
  *   height_mm: number, layers: number | null, hours: number | null, cups: Pocket[], cups_mm3: number, pools: Pocket[],
  *   pools_mm3: number, flat_mm: number, flats: { from_mm: number, to_mm: number, flattest_deg: number }[],
+ *   bridged_mm: number, bridges: { from_mm: number, to_mm: number, width_mm: number }[],
  *   support_mm2: number, support_mm3: [number, number] | null, material_cost: [number, number] | null, bands_mm: [number, number], foot: [boolean, boolean],
- *   cost: { fit: number, cups: number, bore: number, bands: number, supports: number, foot: number, height: number,
+ *   cost: { fit: number, cups: number, bore: number, bridges: number, bands: number, supports: number, foot: number, height: number,
  *     pools: number, total: number },
- *   why: ("size" | "cup" | "bore" | "band" | "support" | "foot" | "pool")[], path: { s_mm: number, at_mm: Xyz }[] }} Stance
+ *   why: ("size" | "cup" | "bore" | "bridge" | "band" | "support" | "foot" | "pool")[], path: { s_mm: number, at_mm: Xyz }[] }} Stance
  */
 /**
  * @typedef {{ run: string, piece: number, pieces: number, from_mm: number, length_mm: number, outer_diameter: number,
  *   bore: number, way: string | null, volume_mm: Xyz,
- *   room_mm: Xyz, overhang_deg: number | null, bore_deg: number | null, service_price: number | null, stances: Stance[], own: Stance | null,
+ *   room_mm: Xyz, overhang_deg: number | null, bore_deg: number | null, bridge_mm: number | null, service_price: number | null, stances: Stance[], own: Stance | null,
  *   findings: Finding[] }} Stances
  */
 
@@ -150,7 +151,7 @@
 /**
  * All pieces on as few plates as they are found to take, and what is on none; `piece` counts from 1.
  * @typedef {{ volume_mm: Xyz, room_mm: Xyz, gap_mm: number,
- *   plates: { pieces: { run: string, piece: number, pieces: number, at_mm: [number, number], turned: boolean, box_mm: Xyz }[],
+ *   plates: { pieces: { run: string, piece: number, pieces: number, at_mm: [number, number], turned_deg: number, box_mm: Xyz }[],
  *     height_mm: number, layers: number | null, hours: number | null }[],
  *   left_out: { run: string, piece: number | null, why: string }[] }} Plates
  */

@@ -24,7 +24,7 @@ export function sizeWords({ box_mm: { min, max }, height_mm, layers, hours }) {
  * @returns {Part[]}
  */
 export function against(answer, stance) {
-  const { way, overhang_deg, bore_deg } = answer;
+  const { way, overhang_deg, bore_deg, bridge_mm } = answer;
   const vat = way !== "powder" && way !== "filament";
   /** @type {(Part | undefined)[]} */
   const parts = [
@@ -33,6 +33,7 @@ export function against(answer, stance) {
       : { kind: "care", words: say`sticks out of the room by ${short(-stance.slack_mm, 2)} mm` },
     vat ? cups(stance) : undefined,
     bore_deg === null ? undefined : bore(stance, bore_deg),
+    bridge_mm === null ? undefined : bridges(stance, bridge_mm),
     overhang_deg === null ? undefined : bands(stance),
     overhang_deg === null ? undefined : support(stance),
     way === "filament" && stance.cost.foot > 0 ? { kind: "note", words: say`neither end stands flat on the plate, so it needs a foot to stand on` } : undefined,
@@ -60,6 +61,17 @@ function bore({ flat_mm, flats }, least) {
   const flattest = Math.min(...flats.map((span) => span.flattest_deg));
   const where = flats.length === 1 ? say`, from ${short(flats[0].from_mm, 0)} to ${short(flats[0].to_mm, 0)} mm along the tube` : say`, in ${flats.length} places`;
   return { kind: "care", words: say`${short(flat_mm, 1)} mm of bore flatter than ${short(least, 1)}°${where}; ${short(flattest, 0)}° at its flattest` };
+}
+
+/**
+ * @param {Stance} stance
+ * @param {number} most
+ * @returns {Part}
+ */
+function bridges({ bridged_mm, bridges: parts }, most) {
+  if (parts.length === 0) return { kind: "fine", words: say`no ceiling of the bore wider than the ${short(most, 1)} mm that it bridges` };
+  const widest = Math.max(...parts.map((part) => part.width_mm));
+  return { kind: "care", words: say`the ceiling of ${short(bridged_mm, 1)} mm of bore is wider than the ${short(most, 1)} mm that it bridges; ${short(widest, 1)} mm at its widest` };
 }
 
 /**

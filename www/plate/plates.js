@@ -33,7 +33,7 @@ export function platesFold(sheet, layout, files) {
 function opened(sheet, layout, files) {
   const { answer, trouble, fresh } = layout;
   return html`<div class="plate-body">
-    <p class="about">Every piece stands as it is chosen above, its box turned by a right angle where more fit so.${answer ? say` Boxes are ${short(answer.gap_mm, 1)} mm apart or more (common practice, no source).` : ""} What is found is good, not proven the fewest.</p>
+    <p class="about">Every piece stands as it is chosen above, turned by a right angle where more fit so; where fewer plates do, each is turned until the rectangle round it is least.${answer ? say` Boxes are ${short(answer.gap_mm, 1)} mm apart or more (common practice, no source).` : ""} What is found is good, not proven the fewest.</p>
     <p class="plate-status" role="status">${statusWords(sheet, layout)}</p>
     ${trouble ? html`<p class="trouble">${trouble}</p>` : nothing}
     ${answer ? html`<div class="plate-answer" data-stale=${!fresh}>
@@ -57,7 +57,7 @@ function card(sheet, layout, files, answer, plate, number) {
     <h3>Plate ${number}</h3>
     <p class="stance-size">${sizeWords(plate)}</p>
     <div class="view">${fromAbove(answer, plate)}<span class="view-name" aria-hidden="true">From above; the dashes are the margins.</span></div>
-    <ol class="plate-pieces">${plate.pieces.map((piece) => html`<li><span dir="auto">${named(piece)}</span>: ${piece.box_mm.slice(0, 2).map((side) => fixed(side, 1)).join(" × ")} mm${piece.turned ? say`, turned` : ""}</li>`)}</ol>
+    <ol class="plate-pieces">${plate.pieces.map((piece) => html`<li><span dir="auto">${named(piece)}</span>: ${piece.box_mm.slice(0, 2).map((side) => fixed(side, 1)).join(" × ")} mm${piece.turned_deg === 0 ? "" : say`, turned by ${short(piece.turned_deg, 0)}°`}</li>`)}</ol>
     <div class="adder"><button type="button" ?disabled=${!layout.fresh || !sheet.fresh}
       @click=${() => files.save({ kind: "plate", plate: number, deviation: files.deviation })}>3MF of plate ${number}</button></div>
   </li>`;

@@ -1,4 +1,4 @@
-//! What is written for the judges of `tests/oracle`: made-up designs, tubes as they stand, the physics at random points.
+//! What is written for the judges of `tests/oracle`: made-up designs, tubes as they stand, packs, the physics at random points.
 
 use crate::{native, place};
 use anyhow::{Context, Result, bail};
@@ -13,11 +13,12 @@ struct Set {
     seed: &'static str,
 }
 
-const SETS: [Set; 4] = [
+const SETS: [Set; 5] = [
     // Nine rounds of all kinds and nine more of coils, curves, bodies and ends alone: 306 designs of these.
     Set { name: "sweep", variable: "TUBEWRIGHT_SWEEP", count: "513", seed: "20" },
     Set { name: "standing", variable: "TUBEWRIGHT_STANDING", count: "400", seed: "7" },
     Set { name: "split", variable: "TUBEWRIGHT_SPLIT", count: "24", seed: "11" },
+    Set { name: "packs", variable: "TUBEWRIGHT_PACKS", count: "200", seed: "29" },
     Set { name: "physics", variable: "TUBEWRIGHT_PHYSICS", count: "3000", seed: "4" },
 ];
 

@@ -42,6 +42,9 @@ cargo xtask standing OUT         made-up tubes as they stand on a plate, and wha
 cargo xtask split OUT            made-up runs in pieces, and put together, for the judges
       --count N                  how many (40)
       --seed S                   which (11)
+cargo xtask packs OUT            packs of made-up designs, of every way to print, for the judges
+      --count N                  how many (200)
+      --seed S                   which (29)
 cargo xtask physics OUT          the physics at random points, for the judges
       --count N                  how many (3000)
       --seed S                   which (4)
@@ -85,7 +88,7 @@ fn run(args: &[&str]) -> Result<()> {
         ["serve", options @ ..] => serve::serve(options),
         ["bench"] => bench::bench(),
         ["lint"] => test::test(&["lint"]),
-        [set @ ("sweep" | "standing" | "split" | "physics"), options @ ..] => made_up::write(set, options),
+        [set @ ("sweep" | "standing" | "split" | "packs" | "physics"), options @ ..] => made_up::write(set, options),
         ["test", parts @ ..] => test::test(parts),
         [other, ..] => bail!("there is no `{other}`; this is what there is:\n{HELP}"),
     }

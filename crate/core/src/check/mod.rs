@@ -27,6 +27,7 @@ mod print;
 mod pumped;
 mod round;
 mod seal;
+mod spot;
 mod strength;
 mod subject;
 mod tight;
@@ -52,6 +53,7 @@ pub const CHECKS: &[Check] = &[
     Check { ask: loops::findings, hangs_on: HangsOn::ALL },
     Check { ask: tube_diameter::findings, hangs_on: HangsOn::ALL },
     Check { ask: wall::findings, hangs_on: HangsOn::ALL },
+    Check { ask: spot::findings, hangs_on: HangsOn::ALL },
     Check { ask: chamfer::findings, hangs_on: HangsOn::ALL },
     Check { ask: dress::findings, hangs_on: HangsOn::ALL },
     Check { ask: meets::findings, hangs_on: HangsOn::SKIN },

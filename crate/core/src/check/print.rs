@@ -8,7 +8,7 @@ use super::{Finding, OneRun, PatchStep, Severity, Subject, words};
 use crate::design::{Way, wording};
 use crate::distance::Budget;
 use crate::layout::Vec3;
-use crate::print::{Room, Standing};
+use crate::print::{Judge, Room, Standing};
 use serde_json::Value;
 
 /// Bore lengths over the bore up to which powder is got out; common practice, no source.
@@ -84,12 +84,12 @@ pub struct StoodPiece<'a> {
     pub place: &'a str,
     /// Arc length of the run where it begins, mm.
     pub from: f64,
-    /// Section of the bore, mm2.
-    pub bore: f64,
+    /// What judges its stances.
+    pub judge: &'a Judge,
 }
 
 /// What is found about a piece as it is to stand: `chosen`, its own stance or the best; `best`, the best. `print_size`,
-/// `print_bore`, `print_cup`, `print_band` (care). Where the best has less of it, the fix is to leave the stance to it.
+/// `print_bore`, `print_bridge`, `print_cup`, `print_band` (care). Where the best has less of it, the fix is to leave the stance to it.
 pub fn of_stance(subject: Subject<'_>, piece: &StoodPiece<'_>, chosen: &Standing, best: &Standing) -> Vec<Finding> {
     let Some(run) = subject.runs().nth(piece.run) else { return Vec::new() };
     let process = &subject.design.process;
@@ -114,7 +114,7 @@ pub fn of_stance(subject: Subject<'_>, piece: &StoodPiece<'_>, chosen: &Standing
     }
     let (cups, fewer) = (chosen.figures.cups, best.figures.cups);
     if let Some(deepest) = chosen.cups.iter().max_by(|a, b| a.depth.total_cmp(&b.depth)) {
-        let volume = |length: f64| words::number(length * piece.bore * 1e-3, "mL");
+        let volume = |length: f64| words::number(length * piece.judge.bore_area() * 1e-3, "mL");
         let count = chosen.cups.len();
         let words = if best.cups.is_empty() { "none".to_owned() } else { volume(fewer) };
         let finding = about("print_cup", deepest.depth, if fewer < cups - LEAST { 0.0 } else { deepest.depth }, words);
@@ -126,6 +126,23 @@ pub fn of_stance(subject: Subject<'_>, piece: &StoodPiece<'_>, chosen: &Standing
         let at = run.drawn.line.as_ref().map(|line| line.at(piece.from + middle).point);
         let finding = about("print_bore", chosen.figures.flat, best.figures.flat, mm(best.figures.flat));
         let finding = finding.word("angle", words::number(printer.bore_deg.unwrap_or(0.0), "°"));
+        found.push(at.map_or(finding.clone(), |at| finding.at(&at)));
+    }
+    let widest = |standing: &Standing| {
+        let wide = standing.bridges.iter().map(|part| (part, piece.judge.ceiling(part)));
+        wide.max_by(|a, b| a.1.total_cmp(&b.1)).map(|(part, width)| (*part, width))
+    };
+    if let (Some((part, width)), Some(bridge)) = (widest(chosen), piece.judge.rules.bridge) {
+        let middle = f64::midpoint(part.span[0], part.span[1]);
+        let at = run.drawn.line.as_ref().map(|line| line.at(piece.from + middle).point);
+        let other = widest(best).map_or(0.0, |(_, width)| width);
+        let words = if other > 0.0 { words::number(other, "mm") } else { "none so wide".to_owned() };
+        let finding = about("print_bridge", width, other, words).limit(bridge, RULES);
+        let slope = piece.judge.rules.least_slope(run.run.tube.bore).map(|sine| libm::asin(sine).to_degrees());
+        let finding = finding.word("length", words::number(chosen.figures.bridged, "mm"));
+        let finding = slope.map_or(finding.clone(), |slope| finding.word("slope", words::at_least(slope, "°")));
+        let bore = piece.judge.widest_bore(&part);
+        let finding = bore.map_or(finding.clone(), |bore| finding.word("bore", words::at_most(bore, "mm")));
         found.push(at.map_or(finding.clone(), |at| finding.at(&at)));
     }
     if chosen.figures.bands > LEAST {

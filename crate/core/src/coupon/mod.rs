@@ -10,4 +10,4 @@ mod stick;
 
 pub use compensation::{Compensation, HeldBack, Slip, correction};
 pub use readings::{CALIPERS, FEWEST, MeanOff, lengths, sizes};
-pub use stick::{COUNT, Coupon, CouponEnd, CouponFault, Ladder, STEP, Stick};
+pub use stick::{COUNT, Coupon, CouponEnd, CouponFault, Ladder, RING, STEP, Stick};

@@ -12,7 +12,7 @@ pub const COUNT: [u32; 2] = [3, 15];
 pub const STEP: [f64; 2] = [0.01, 0.25];
 
 /// Width of a ring, and of the plain tube between two, mm: apart enough for a fingernail.
-const RING: f64 = 0.8;
+pub const RING: f64 = 0.8;
 /// Rings stand in groups of so many, with room for one more ring between groups.
 const GROUP: u32 = 5;
 /// Plain tube between the fitting's mouth and the first ring, mm.

@@ -78,12 +78,7 @@ pub(super) fn placed(
 ) -> Result<Mesh, Refusal> {
     let placed = standing.mesh(mesh);
     if !corrected {
-        if piece.of == 1 {
-            return Ok(placed);
-        }
-        // The box told is that of the key's crest all round; it stands on what is there.
-        let lowest = placed.extremes()[0][2];
-        return Ok(placed.moved([0.0, 0.0, standing.bounds.min.z - lowest]));
+        return Ok(placed);
     }
     let [tube, file] = [standing.mesh(&stages.piece_mesh(piece, USUAL_DEVIATION)?).extremes(), placed.extremes()];
     let middle = |[low, high]: [[f64; 3]; 2], axis: usize| (low[axis] + high[axis]) / 2.0;

@@ -3,7 +3,7 @@
 use super::spiral::spiral;
 use crate::centreline::Centreline;
 use crate::layout::Vec3;
-use crate::tube::Profile;
+use crate::tube::{Profile, Section};
 use core::f64::consts::PI;
 
 /// How finely a tube is cut.
@@ -31,6 +31,8 @@ pub(super) struct Disc {
     pub tangent: Vec3,
     /// Outer radius, mm.
     pub radius: f64,
+    /// Radius of the bore, mm.
+    pub bore: f64,
 }
 
 /// What lies between two discs, by its middle.
@@ -40,6 +42,8 @@ pub(super) struct Stretch {
     pub tangent: Vec3,
     pub curvature: Vec3,
     pub radius: f64,
+    /// Radius of the bore, mm.
+    pub bore: f64,
     /// Whether it belongs to a sealing band.
     pub sealing: bool,
 }
@@ -54,7 +58,7 @@ pub(super) struct Body {
     pub rim: Vec<Disc>,
     /// mm.
     pub length: f64,
-    /// Bore, mm.
+    /// Bore as it is stated, a diameter, mm.
     pub bore: f64,
     /// Outer skin, mm2.
     pub skin: f64,
@@ -81,7 +85,7 @@ impl Body {
     pub fn of(line: &Centreline, profile: &Profile, bore: f64, bands: [f64; 2], fineness: Fineness) -> Self {
         let length = line.length;
         let bands = bands.map(|band| band.clamp(0.0, length / 2.0));
-        let mut breaks: Vec<f64> = profile.outer.breaks.iter().map(|[at, _]| *at).collect();
+        let mut breaks = Section::breaks_of([&profile.outer, &profile.bore]);
         breaks.extend([bands[0], length - bands[1]]);
         breaks.sort_by(f64::total_cmp);
         let turned: f64 = line.pieces.iter().map(|piece| piece.turned()).sum();
@@ -104,8 +108,8 @@ impl Body {
             for (index, s) in cuts.iter().enumerate() {
                 if index > 0 || discs.is_empty() {
                     let there = piece.at(s - piece.from);
-                    let radius = profile.outer.radius(*s);
-                    discs.push(Disc { s: *s, point: there.point, tangent: there.tangent, radius });
+                    let [radius, bore] = [&profile.outer, &profile.bore].map(|section| section.radius(*s));
+                    discs.push(Disc { s: *s, point: there.point, tangent: there.tangent, radius, bore });
                 }
                 let Some(to) = cuts.get(index + 1) else { continue };
                 let middle = (s + to) / 2.0;
@@ -115,6 +119,7 @@ impl Body {
                     tangent: there.tangent,
                     curvature: there.curvature,
                     radius: profile.outer.radius(middle),
+                    bore: profile.bore.radius(middle),
                     sealing: middle < bands[0] || middle > length - bands[1],
                 });
             }

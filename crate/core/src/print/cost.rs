@@ -11,6 +11,9 @@ pub struct Cost {
     pub cups: f64,
     /// 60 times the share of the bore's length that is flatter than it may be, half of it for being so and half by how much.
     pub bore: f64,
+    /// 60 times the share of the bore's length whose ceiling is wider than the printer's longest bridge, half of it for being so and
+    /// half by how much.
+    pub bridges: f64,
     /// 30 times the share of the sealing bands' length that needs support, half of it for needing any and the rest by how
     /// far round.
     pub bands: f64,
@@ -27,6 +30,7 @@ pub struct Cost {
 pub(super) const NO_FIT: f64 = 1_000.0;
 pub(super) const CUPS: f64 = 300.0;
 pub(super) const BORE: f64 = 60.0;
+pub(super) const BRIDGES: f64 = 60.0;
 pub(super) const BANDS: f64 = 30.0;
 pub(super) const SUPPORTS: f64 = 20.0;
 pub(super) const FOOT: f64 = 3.0;
@@ -36,6 +40,7 @@ pub(super) const POOLS: f64 = 2.0;
 impl Cost {
     /// Their sum: the smaller, the better.
     pub fn total(&self) -> f64 {
-        self.fit + self.cups + self.bore + self.bands + self.supports + self.foot + self.height + self.pools
+        let bore = self.cups + self.bore + self.bridges + self.pools;
+        self.fit + bore + self.bands + self.supports + self.foot + self.height
     }
 }

@@ -1,9 +1,12 @@
 //! A stance judged.
 
 use super::body::{Body, FINE, Fineness, ROUGH};
-use super::cost::{BANDS, BORE, CUPS, Cost, FOOT, HEIGHT, NO_FIT, POOLS, SUPPORTS};
+use super::ceiling;
+use super::cost::{BANDS, BORE, BRIDGES, CUPS, Cost, FOOT, HEIGHT, NO_FIT, POOLS, SUPPORTS};
+use super::pools::Basin;
 use super::room::{FITS_WITHIN, Room, best_turn, width};
-use super::{pools, skin};
+use super::skin;
+use super::standing::FlatSpan;
 use crate::centreline::Centreline;
 use crate::design::{Printer, Way};
 use crate::layout::Vec3;
@@ -23,6 +26,8 @@ pub struct Rules {
     pub overhang: Option<f64>,
     /// Sine of the least angle from level of a bore; none where any will do.
     pub bore: Option<f64>,
+    /// The longest bridge over the bore, mm; none where its ceiling is no wider at any angle, or where that is not known.
+    pub bridge: Option<f64>,
 }
 
 /// What a stance comes to.
@@ -40,6 +45,8 @@ pub struct Figures {
     pub pools: f64,
     /// Length of bore flatter than it may be, mm.
     pub flat: f64,
+    /// Length of bore whose ceiling is wider than the longest bridge, mm.
+    pub bridged: f64,
     /// Outer skin that needs support, mm2.
     pub support: f64,
     /// Length of the sealing bands that needs support, mm.
@@ -59,7 +66,6 @@ pub struct Judge {
     /// What it asks for.
     pub rules: Rules,
     across: f64,
-    places: Vec<f64>,
     /// The same tube cut roughly, for the first looks.
     rough: Option<Box<Judge>>,
 }
@@ -68,14 +74,23 @@ impl Rules {
     /// The rules of a printer for a bore, mm.
     pub fn of(printer: &Printer, way: Option<Way>, bore: f64) -> Self {
         let bound = way != Some(Way::Powder);
+        let overhang = printer.overhang_deg.filter(|_| bound).map(|angle| libm::cos(angle.to_radians()));
+        let too_wide =
+            |bridge: &f64| overhang.is_some_and(|overhang| ceiling::least_slope(bore, *bridge, overhang).is_some());
         Self {
             way,
-            overhang: printer.overhang_deg.filter(|_| bound).map(|angle| libm::cos(angle.to_radians())),
+            overhang,
+            bridge: printer.bridge_mm.filter(too_wide),
             bore: printer
                 .bore_deg
                 .filter(|angle| bound && bore >= SMALL_BORE && *angle > 0.0)
                 .map(|angle| libm::sin(angle.to_radians())),
         }
+    }
+
+    /// Sine of the least angle from level of a bore whose ceiling is no wider than the longest bridge.
+    pub fn least_slope(&self, bore: f64) -> Option<f64> {
+        ceiling::least_slope(bore, self.bridge?, self.overhang?)
     }
 
     /// Whether liquid is held in a vat.
@@ -96,9 +111,8 @@ impl Judge {
     ) -> Self {
         let cut = |fineness: Fineness, rough: Option<Box<Self>>| {
             let body = Body::of(line, profile, bore, bands, fineness);
-            let places = body.discs.iter().map(|disc| disc.s).collect();
             let across = body.across();
-            Self { room: Room::of(printer, way), rules: Rules::of(printer, way, bore), across, places, body, rough }
+            Self { room: Room::of(printer, way), rules: Rules::of(printer, way, bore), across, body, rough }
         };
         cut(FINE, Some(Box::new(cut(ROUGH, None))))
     }
@@ -126,12 +140,13 @@ impl Judge {
     /// A stance at a turn whose slack is known.
     pub(super) fn figures(&self, up: &Vec3, (turned, slack): (f64, f64)) -> Figures {
         let body = &self.body;
-        let heights: Vec<f64> = body.discs.iter().map(|disc| disc.point.dot(up)).collect();
         let height = width(&body.rim, up);
         let footing = self.footing(up);
         let foot = footing[0] || footing[1];
-        let (cups, pools) = if self.rules.is_resin() { self.liquid(&heights, footing) } else { (0.0, 0.0) };
+        let (cups, pools) = if self.rules.is_resin() { self.liquid(up, footing) } else { (0.0, 0.0) };
         let (mut support, mut bands, mut scarred, mut flat, mut flatness) = (0.0, 0.0, 0.0, 0.0, 0.0);
+        let (mut bridged, mut wideness) = (0.0, 0.0);
+        let too_level = self.rules.least_slope(body.bore);
         for (i, stretch) in body.stretches.iter().enumerate() {
             if let Some(cosine) = self.rules.overhang {
                 let area = skin::support(stretch, up, cosine);
@@ -141,13 +156,16 @@ impl Judge {
                     scarred += stretch.length / 2.0 + area / (2.0 * core::f64::consts::PI * stretch.radius);
                 }
             }
-            if let Some(sine) = self.rules.bore {
+            for (limit, length, weight) in
+                [(self.rules.bore, &mut flat, &mut flatness), (too_level, &mut bridged, &mut wideness)]
+            {
+                let Some(sine) = limit else { continue };
                 let ends = [body.discs[i].tangent.dot(up), body.discs[i + 1].tangent.dot(up)];
                 let share = share_within(ends, sine);
                 if share > 0.0 {
-                    flat += share * stretch.length;
+                    *length += share * stretch.length;
                     let lean = (1.0 - stretch.tangent.dot(up).abs() / sine).max(0.0);
-                    flatness += share * stretch.length * (0.5 + 0.5 * lean);
+                    *weight += share * stretch.length * (0.5 + 0.5 * lean);
                 }
             }
         }
@@ -157,13 +175,14 @@ impl Judge {
             fit: if slack >= -FITS_WITHIN { 0.0 } else { NO_FIT - slack },
             cups: CUPS * cups / body.length,
             bore: BORE * flatness / body.length,
+            bridges: BRIDGES * wideness / body.length,
             bands: BANDS * scarred / whole_bands,
             supports: SUPPORTS * support / body.skin,
             foot: if no_foot { FOOT } else { 0.0 },
             height: HEIGHT * height / self.room.size[2].max(1.0),
             pools: POOLS * pools / body.length,
         };
-        Figures { turned, slack, height, cups, pools, flat, support, bands, foot, cost }
+        Figures { turned, slack, height, cups, pools, flat, bridged, support, bands, foot, cost }
     }
 
     /// Whether each end's face lies flat and lowest.
@@ -175,21 +194,56 @@ impl Judge {
     }
 
     /// Lengths of bore filled by cups and by pools, mm.
-    fn liquid(&self, heights: &[f64], footing: [bool; 2]) -> (f64, f64) {
-        let bore = self.body.bore;
-        let cups = pools::filled(&self.places, heights, self.closed(footing), bore);
-        let hanging: Vec<f64> = heights.iter().map(|height| -height).collect();
-        (cups, pools::filled(&self.places, &hanging, [false; 2], bore))
+    fn liquid(&self, up: &Vec3, footing: [bool; 2]) -> (f64, f64) {
+        let cups = self.basin(up, footing);
+        (cups.filled(), cups.turned_over().filled())
+    }
+
+    /// The bore as liquid finds it while it is printed.
+    pub(super) fn basin(&self, up: &Vec3, footing: [bool; 2]) -> Basin<'_> {
+        Basin::of(&self.body, up, self.closed(footing))
+    }
+
+    /// Heights of the axis at evenly spaced places along the tube, from the lowest of them, mm.
+    pub(super) fn heights(&self, up: &Vec3) -> Vec<f64> {
+        const PLACES: u32 = 32;
+        let discs = &self.body.discs;
+        let height = |place: u32| {
+            let s = self.body.length * f64::from(place) / f64::from(PLACES);
+            let next = discs.partition_point(|disc| disc.s < s).clamp(1, discs.len().max(2) - 1);
+            let (Some(a), Some(b)) = (discs.get(next - 1), discs.get(next)) else { return 0.0 };
+            let share = ((s - a.s) / (b.s - a.s)).clamp(0.0, 1.0);
+            (a.point + (b.point - a.point) * share).dot(up)
+        };
+        let heights: Vec<f64> = (0..=PLACES).map(height).collect();
+        let lowest = heights.iter().copied().fold(f64::INFINITY, f64::min);
+        heights.into_iter().map(|height| height - lowest).collect()
+    }
+
+    /// Farthest distance between two points of it, at most, mm.
+    pub(super) fn across(&self) -> f64 {
+        self.across
+    }
+
+    /// Section of the bore, mm2.
+    pub fn bore_area(&self) -> f64 {
+        core::f64::consts::FRAC_PI_4 * self.body.bore * self.body.bore
+    }
+
+    /// The widest ceiling over a part of the bore that is printed over nothing, mm; 0 where the printer's overhang is not known.
+    pub fn ceiling(&self, part: &FlatSpan) -> f64 {
+        self.rules.overhang.map_or(0.0, |overhang| ceiling::width(self.body.bore, libm::cos(part.flattest), overhang))
+    }
+
+    /// The widest bore whose ceiling, where that part of it lies, is no wider than the longest bridge, mm; none where any is.
+    pub fn widest_bore(&self, part: &FlatSpan) -> Option<f64> {
+        let share = self.ceiling(part) / self.body.bore;
+        self.rules.bridge.filter(|_| share > 0.0).map(|bridge| bridge / share)
     }
 
     /// Which ends the plate closes: those that stand on it without a gap.
-    pub(super) fn closed(&self, footing: [bool; 2]) -> [bool; 2] {
+    fn closed(&self, footing: [bool; 2]) -> [bool; 2] {
         footing.map(|flat| flat && self.room.lift == 0.0)
-    }
-
-    /// Arc lengths of the stretches' ends, mm.
-    pub(super) fn places(&self) -> &[f64] {
-        &self.places
     }
 }
 

@@ -15,16 +15,19 @@
 //! - A **pool** is a part of the bore about a low point as the tube hangs: away from the plate. While it grows the ends
 //!   vent it, but once it has left the vat it keeps resin until it is turned over. That is washed out, so it counts little.
 //!
-//! Both are filled up to the lower of the highest points on the two ways out, as rain water between hills. How much of the
-//! bore's section is filled is taken as the depth of its axis below that level over the bore, at most all.
+//! Both are filled up to the lower of the highest places of the bore's floor on the two ways out, as rain water between hills;
+//! the floor is its wall on the side to which liquid falls, at a mouth the lip. What of the bore lies below that level is
+//! filled, bounded by its wall. Deeper than the bore is wide, it closes the bore: then it is told.
 
 mod body;
+mod ceiling;
 mod cost;
 mod cut_search;
 mod cuts;
 mod fit;
 mod frame;
 mod judge;
+mod least_rectangle;
 mod packing;
 mod plates;
 mod pools;

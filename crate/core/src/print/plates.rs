@@ -1,13 +1,17 @@
 //! All pieces of a design on as few plates as they take.
 
+use core::f64::consts::FRAC_PI_2;
+
 use serde::Serialize;
 
-use super::packing::{lying, packed};
-use super::{Room, Standing, Subject};
+use super::least_rectangle::least_rectangle;
+use super::packing::{Spot, lying, packed};
+use super::{Frame, Room, Standing, Subject};
 use crate::coupon::correction;
 use crate::design::Refusal;
 use crate::design::wording::shown;
 use crate::engine::{Piece, Stages};
+use crate::report::degrees;
 
 /// Least distance between the boxes of two pieces on a plate, mm: so that supports and rafts stay apart, and a knife gets
 /// between them. Common practice, no source.
@@ -24,8 +28,8 @@ pub struct Laid {
     pub standing: Standing,
     /// Corner of its box from the build volume's corner, mm.
     pub at: [f64; 2],
-    /// Whether it is turned by a right angle about z, against the clock seen from above, from its stance by itself.
-    pub turned: bool,
+    /// How far it is turned about z, against the clock seen from above, from its stance by itself, radians.
+    pub turned: f64,
     /// Sides of its box as it lies, mm: of the tube and of its file, which a coupon may make larger.
     pub sides: [f64; 3],
 }
@@ -72,30 +76,64 @@ impl Plates {
     }
 }
 
-/// Pieces that fit the printer as they stand, plate by plate.
-pub fn lay(stages: &Stages<'_>, stood: Vec<(Piece, Standing)>) -> Vec<Vec<Laid>> {
+/// Pieces that fit the printer as they stand, plate by plate. They keep their turn, or are turned by a right angle; where fewer
+/// plates do so, each is turned until the rectangle round it is least.
+pub fn lay(stages: &Stages<'_>, mut stood: Vec<(Piece, Standing)>) -> Vec<Vec<Laid>> {
     let process = &stages.design.process;
     let room = Room::of(&process.printer, process.material.way);
     let [wide, deep] = [0, 1].map(|axis| (room.size[axis].max(0.0) * FINE).floor() as i64);
-    let reserved: Vec<[f64; 2]> = stood.iter().map(|(piece, standing)| sides(stages, piece, standing)).collect();
     let micrometres = |sides: &[f64; 2]| {
         let [x, y] = sides.map(|side| (side * FINE).ceil() as i64);
         // What sticks out by less than it takes to be said so, or only as its file, is printed nevertheless.
         [x.min(wide), y.min(deep)]
     };
-    let boxes: Vec<[i64; 2]> = reserved.iter().map(micrometres).collect();
-    let plates = packed(&boxes, [wide, deep], (GAP * FINE) as i64);
+    let layout = |stood: &[(Piece, Standing)]| {
+        let boxes: Vec<[i64; 2]> =
+            stood.iter().map(|(piece, standing)| micrometres(&sides(stages, piece, standing))).collect();
+        let plates = packed(&boxes, [wide, deep], (GAP * FINE) as i64);
+        (boxes, plates)
+    };
+    let mut by = vec![0.0; stood.len()];
+    let (mut boxes, mut plates) = layout(&stood);
+    if plates.len() > 1 {
+        let (turned, turns) = each_turned(stages, &stood, [wide, deep].map(|side| side as f64 / FINE));
+        let (other_boxes, other) = layout(&turned);
+        if other.len() < plates.len() && other.iter().map(Vec::len).sum::<usize>() == stood.len() {
+            (stood, by, boxes, plates) = (turned, turns, other_boxes, other);
+        }
+    }
     let corner = [0, 1].map(|axis| (room.volume[axis] - room.size[axis]) / 2.0);
     let mut stood: Vec<Option<(Piece, Standing)>> = stood.into_iter().map(Some).collect();
-    let mut laid = |spot: super::packing::Spot| {
+    let mut laid = |spot: Spot| {
         let (piece, standing) = stood[spot.item].take()?;
         let [x, y] = lying(boxes[spot.item], spot.turned).map(|side| side as f64 / FINE);
         let at: [f64; 2] = core::array::from_fn(|axis| corner[axis] + spot.at[axis] as f64 / FINE);
         let standing = standing.laid([at[0] + x / 2.0, at[1] + y / 2.0], spot.turned);
         let sides = [x, y, standing.figures.height];
-        Some(Laid { piece, standing, at, turned: spot.turned, sides })
+        let quarter = if spot.turned { FRAC_PI_2 } else { 0.0 };
+        Some(Laid { piece, standing, at, turned: by[spot.item] + quarter, sides })
     };
     plates.into_iter().map(|plate| plate.into_iter().filter_map(&mut laid).collect()).collect()
+}
+
+/// The pieces, each turned about z until the rectangle round it is least, and by how much; one that has no room so stays.
+fn each_turned(stages: &Stages<'_>, stood: &[(Piece, Standing)], room: [f64; 2]) -> (Vec<(Piece, Standing)>, Vec<f64>) {
+    let one = |(piece, standing): &(Piece, Standing)| {
+        let subject = Subject::of_piece(stages, piece).ok()?;
+        let (along, by) = least_rectangle(&subject.judge.body.rim, &standing.frame);
+        let [x, y, z] = along.rows;
+        let across = Frame { rows: [-y, x, z] };
+        [(along, by), (across, by + FRAC_PI_2)].into_iter().find_map(|(frame, by)| {
+            let turned = subject.standing(frame);
+            let [x, y] = sides(stages, piece, &turned);
+            (x <= room[0] && y <= room[1]).then_some((turned, by))
+        })
+    };
+    let each = stood.iter().map(|stands| {
+        let (standing, by) = one(stands).unwrap_or_else(|| (stands.1.clone(), 0.0));
+        ((stands.0.clone(), standing), by)
+    });
+    each.unzip()
 }
 
 /// The plates of a design, as JSON text: what lies where on each, how high it gets, its layers and hours, and what is left
@@ -180,7 +218,8 @@ struct PieceTold<'a> {
     piece: usize,
     pieces: usize,
     at_mm: [f64; 2],
-    turned: bool,
+    /// From its stance by itself.
+    turned_deg: f64,
     box_mm: [f64; 3],
 }
 
@@ -201,7 +240,7 @@ impl<'a> PlateTold<'a> {
             piece: laid.piece.index + 1,
             pieces: laid.piece.of,
             at_mm: laid.at,
-            turned: laid.turned,
+            turned_deg: degrees(laid.turned),
             box_mm: laid.sides,
         };
         Self {

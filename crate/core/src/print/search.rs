@@ -29,6 +29,10 @@ const ROOM_ENDS: usize = 6;
 const MOST: usize = 5;
 /// They differ by at least this angle of their up directions, radians: 20 degrees.
 const APART: f64 = PI / 9.0;
+/// Ways that are each other's mirror image, or the tube turned end for end, are one: the same heights along it, or in the other
+/// order, within this share of how far it is across, and what is held against them within this.
+const ALIKE: f64 = 0.02;
+const ALIKE_COST: f64 = 0.05;
 /// Stretches that may be gone through in the looks all over the sphere, some 20 nanoseconds each: it bounds the work.
 const BUDGET: usize = 2_000_000;
 /// Looks all over the sphere: as many as the budget allows between these.
@@ -69,11 +73,24 @@ pub fn search(judge: &Judge) -> Vec<Found> {
     }
     let mut told: Vec<Found> = Vec::new();
     for one in found {
-        if told.len() < MOST && told.iter().all(|other| angle(&other.frame.up(), &one.frame.up()) >= APART) {
+        let apart = |other: &Found| angle(&other.frame.up(), &one.frame.up()) >= APART && !alike(judge, other, &one);
+        if told.len() < MOST && told.iter().all(apart) {
             told.push(one);
         }
     }
     told
+}
+
+/// Whether two ways of a symmetric tube are one: as good, and as high all along it, from one end or from the other.
+fn alike(judge: &Judge, one: &Found, other: &Found) -> bool {
+    let [a, b] = [one, other].map(|found| found.figures.cost.total());
+    if (a - b).abs() > ALIKE_COST {
+        return false;
+    }
+    let [a, b] = [one, other].map(|found| judge.heights(&found.frame.up()));
+    let within = ALIKE * judge.across();
+    let near = |(a, b): (&f64, &f64)| (a - b).abs() <= within;
+    a.iter().zip(&b).all(near) || a.iter().zip(b.iter().rev()).all(near)
 }
 
 /// Looks all over the sphere for room alone, and the stances that are followed from them.

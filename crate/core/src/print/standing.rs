@@ -2,14 +2,14 @@
 
 use super::frame::Frame;
 use super::judge::{Figures, Judge, share_within};
-use super::pools::pools;
+use super::pools::Basin;
 use super::room::FITS_WITHIN;
 use super::supports;
-use crate::centreline::{Bounds, Centreline, bounds};
+use crate::centreline::{Bounds, Centreline};
 use crate::design::Printer;
 use crate::layout::Vec3;
 use crate::mesh::Mesh;
-use crate::tube::{Profile, Section};
+use crate::tube::Profile;
 use core::f64::consts::FRAC_PI_4;
 
 /// A tube as it stands on the plate.
@@ -17,7 +17,7 @@ use core::f64::consts::FRAC_PI_4;
 pub struct Standing {
     /// The plate's axes in the datum.
     pub frame: Frame,
-    /// What it comes to; slack and height of the exact skin.
+    /// What it comes to; slack and height of the exact skin, lobes as they stand.
     pub figures: Figures,
     /// Added to a point in the plate's axes, so that the tube is lifted and in the middle, mm.
     pub moved: Vec3,
@@ -29,6 +29,8 @@ pub struct Standing {
     pub pools: Vec<Pocket>,
     /// Parts of the bore that are flatter than they may be.
     pub flats: Vec<FlatSpan>,
+    /// Parts of the bore whose ceiling is wider than the printer's longest bridge.
+    pub bridges: Vec<FlatSpan>,
     /// Length of the sealing bands at the start and at the end that needs support, mm.
     pub bands: [f64; 2],
     /// Which ends' faces lie flat and lowest.
@@ -40,11 +42,11 @@ pub struct Standing {
 /// A part of the bore that holds liquid.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Pocket {
-    /// Arc lengths between which its axis lies beyond the sill, mm.
+    /// Arc lengths between which the bore's wall lies beyond the sill, mm.
     pub span: [f64; 2],
-    /// Its deepest place in the datum.
+    /// The axis at its deepest place, in the datum.
     pub at: Vec3,
-    /// How deep that is, mm.
+    /// How deep it is there from the sill to the wall, mm.
     pub depth: f64,
     /// What it holds, mm3.
     pub volume: f64,
@@ -62,9 +64,7 @@ pub struct FlatSpan {
 impl Standing {
     /// A stance of a tube in full; `turned` in the frame is kept.
     pub fn of(judge: &Judge, line: &Centreline, profile: &Profile, frame: Frame) -> Self {
-        let seen = line.turned(&frame.rows);
-        let breaks = Section::breaks_of([&profile.outer]);
-        let skin = bounds(&seen, &breaks, |s| profile.outer.radius(s));
+        let skin = profile.outer_box(line, &frame.rows);
         let size = skin.max - skin.min;
         let room = &judge.room;
         let slack = room.slack([size.x, size.y, size.z]);
@@ -73,13 +73,13 @@ impl Standing {
         let middle = (skin.min + skin.max) / 2.0;
         let moved = Vec3::new(room.volume[0] / 2.0 - middle.x, room.volume[1] / 2.0 - middle.y, room.lift - skin.min.z);
         let footing = judge.footing(&up);
-        let heights = |sign: f64| judge.body.discs.iter().map(|disc| sign * disc.point.dot(&up)).collect::<Vec<_>>();
-        let held = |heights: &[f64], closed: [bool; 2]| -> Vec<Pocket> {
+        let basin = judge.basin(&up, footing);
+        let held = |basin: &Basin<'_>| -> Vec<Pocket> {
             if !judge.rules.is_resin() {
                 return Vec::new();
             }
             let bore = judge.body.bore;
-            let deep = pools(judge.places(), heights, closed, bore).into_iter().filter(|pool| pool.depth > bore);
+            let deep = basin.pools().into_iter().filter(|pool| pool.depth > bore);
             deep.map(|pool| Pocket {
                 span: pool.span,
                 at: line.at(pool.at).point,
@@ -93,9 +93,10 @@ impl Standing {
             figures,
             moved,
             bounds: Bounds { min: skin.min + moved, max: skin.max + moved },
-            cups: held(&heights(1.0), judge.closed(footing)),
-            pools: held(&heights(-1.0), [false; 2]),
-            flats: flats(judge, &up),
+            cups: held(&basin),
+            pools: held(&basin.turned_over()),
+            flats: judge.rules.bore.map_or(Vec::new(), |sine| flats(judge, &up, sine)),
+            bridges: judge.rules.least_slope(judge.body.bore).map_or(Vec::new(), |sine| flats(judge, &up, sine)),
             bands: bands(judge, &up),
             footing,
             supports: supports::volume(judge, &up, |point| frame.seen(point).z + moved.z),
@@ -161,9 +162,8 @@ fn bands(judge: &Judge, up: &Vec3) -> [f64; 2] {
     bands
 }
 
-/// Spans of the bore that are flatter than they may be, the slope taken to change evenly within a stretch.
-fn flats(judge: &Judge, up: &Vec3) -> Vec<FlatSpan> {
-    let Some(sine) = judge.rules.bore else { return Vec::new() };
+/// Spans of the bore whose angle from level has a sine below a limit, the slope taken to change evenly within a stretch.
+fn flats(judge: &Judge, up: &Vec3, sine: f64) -> Vec<FlatSpan> {
     let mut spans: Vec<FlatSpan> = Vec::new();
     for pair in judge.body.discs.windows(2) {
         let slopes = [pair[0].tangent.dot(up), pair[1].tangent.dot(up)];

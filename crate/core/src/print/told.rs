@@ -57,7 +57,7 @@ impl<'s> Subject<'s> {
         let (line, profile) = if whole {
             (Cow::Borrowed(line), piece.profile.clone())
         } else {
-            (Cow::Owned(line.part(span)), piece.profile.from_its_start())
+            (Cow::Owned(line.part(span)), piece.profile.along_its_part(line))
         };
         let process = &stages.design.process;
         // A spigot is glued all over: it is to be without scars as a sealing band is. A socket is glued inside.
@@ -117,6 +117,7 @@ pub fn stances(stages: &Stages<'_>, run: usize, piece: usize) -> Result<String, 
         room_mm: subject.judge.room.size,
         overhang_deg: subject.judge.rules.overhang.and(printer.overhang_deg),
         bore_deg: subject.judge.rules.bore.and(printer.bore_deg),
+        bridge_mm: subject.judge.rules.bridge,
         service_price: process
             .service
             .as_ref()
@@ -142,6 +143,8 @@ struct Answer<'a> {
     room_mm: [f64; 3],
     overhang_deg: Option<f64>,
     bore_deg: Option<f64>,
+    /// The longest bridge, where the bore's ceiling may be wider.
+    bridge_mm: Option<f64>,
     /// What the print service asks for the piece, before its least order.
     service_price: Option<f64>,
     stances: Vec<Told>,
@@ -163,7 +166,7 @@ fn found(
     let told =
         |finding: &check::Finding| FindingReport::of(finding, finding.fix.as_ref().map(|fix| on_text(fix, &source)));
     let place = piece.stance_path();
-    let stood = StoodPiece { run: piece.run, place: &place, from: subject.from, bore: subject.area() };
+    let stood = StoodPiece { run: piece.run, place: &place, from: subject.from, judge: &subject.judge };
     let mut found = of_stance(checked, &stood, chosen, best);
     // What no stance fits may fit in pieces.
     if let Some(size) = found.iter_mut().find(|finding| finding.code == "print_size" && finding.fix.is_none())
@@ -192,6 +195,8 @@ struct Told {
     pools_mm3: f64,
     flat_mm: f64,
     flats: Vec<FlatMm>,
+    bridged_mm: f64,
+    bridges: Vec<BridgeMm>,
     support_mm2: f64,
     /// Volume of its supports, at least and at most.
     support_mm3: Option<[f64; 2]>,
@@ -220,12 +225,21 @@ struct FlatMm {
     flattest_deg: f64,
 }
 
+/// Where the bore's ceiling is printed over more than the longest bridge, and how wide it is at most.
+#[derive(Serialize)]
+struct BridgeMm {
+    from_mm: f64,
+    to_mm: f64,
+    width_mm: f64,
+}
+
 /// What is held against it, part by part, and the sum.
 #[derive(Serialize)]
 struct CostParts {
     fit: f64,
     cups: f64,
     bore: f64,
+    bridges: f64,
     bands: f64,
     supports: f64,
     foot: f64,
@@ -242,20 +256,16 @@ struct PathPoint {
 }
 
 impl Subject<'_> {
-    /// Section of the bore, mm2.
-    fn area(&self) -> f64 {
-        core::f64::consts::FRAC_PI_4 * self.judge.body.bore * self.judge.body.bore
-    }
-
     fn told(&self, standing: &Standing, process: &Process) -> Told {
         let printer = &process.printer;
         let figures = &standing.figures;
         let cost = &figures.cost;
-        let area = self.area();
+        let area = self.judge.bore_area();
         let codes = [
             (!standing.fits(), "size"),
             (!standing.cups.is_empty(), "cup"),
             (figures.flat > 0.0, "bore"),
+            (figures.bridged > 0.0, "bridge"),
             (figures.bands > 0.0, "band"),
             (figures.support > 0.0, "support"),
             (cost.foot > 0.0, "foot"),
@@ -277,6 +287,8 @@ impl Subject<'_> {
             pools_mm3: figures.pools * area,
             flat_mm: figures.flat,
             flats: standing.flats.iter().map(|span| self.flat(span)).collect(),
+            bridged_mm: figures.bridged,
+            bridges: standing.bridges.iter().map(|span| self.bridge(span)).collect(),
             support_mm2: figures.support,
             support_mm3: standing.supports,
             material_cost: standing
@@ -288,6 +300,7 @@ impl Subject<'_> {
                 fit: cost.fit,
                 cups: cost.cups,
                 bore: cost.bore,
+                bridges: cost.bridges,
                 bands: cost.bands,
                 supports: cost.supports,
                 foot: cost.foot,
@@ -313,6 +326,11 @@ impl Subject<'_> {
     fn flat(&self, span: &FlatSpan) -> FlatMm {
         let [from_mm, to_mm] = span.span.map(|s| s + self.from);
         FlatMm { from_mm, to_mm, flattest_deg: degrees(span.flattest) }
+    }
+
+    fn bridge(&self, span: &FlatSpan) -> BridgeMm {
+        let [from_mm, to_mm] = span.span.map(|s| s + self.from);
+        BridgeMm { from_mm, to_mm, width_mm: self.judge.ceiling(span) }
     }
 
     /// The centreline on the plate, thinned to what can be drawn.

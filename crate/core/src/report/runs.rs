@@ -5,9 +5,10 @@ use serde::Serialize;
 use super::numbers::{BoundsMm, degrees, point, unsigned_zero};
 use super::pieces::PieceReport;
 use super::service::ServiceReport;
-use crate::centreline::{self, BendRow, Bounds, Centreline, apexes, bend_table};
+use crate::centreline::{BendRow, Bounds, Centreline, apexes, bend_table};
 use crate::design::Process;
 use crate::engine::Stages;
+use crate::layout::Vec3;
 use crate::service::{material_cost, order_price};
 use crate::tube::Profile;
 
@@ -140,8 +141,7 @@ impl Row {
     }
 }
 
-/// The exact box of a tube's skin.
+/// The box of a tube's skin along the datum's axes.
 pub(super) fn skin_bounds(line: &Centreline, profile: &Profile) -> Bounds {
-    let breaks: Vec<f64> = profile.outer.breaks.iter().map(|[at, _]| *at).collect();
-    centreline::bounds(line, &breaks, |s| profile.outer.radius(s))
+    profile.outer_box(line, &[Vec3::x(), Vec3::y(), Vec3::z()])
 }

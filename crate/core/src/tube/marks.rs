@@ -18,8 +18,9 @@ const KEPT: f64 = 0.5;
 pub(super) fn ring_depth(usual: f64, wall: f64, least_wall: f64) -> f64 {
     usual.min(wall - (wall * KEPT).max(least_wall))
 }
-/// Width of the seating mark over its depth; that of the trim ring is 2, so its flanks stand at 45 degrees.
+/// Width of the seating mark over its depth, and of the trim ring, whose flanks stand at 45 degrees.
 const SEAT_WIDTH: f64 = 3.0;
+const TRIM_WIDTH: f64 = 2.0;
 /// The seating mark takes at most this share of the socket, next to the mouth, so that it stays off the seal's band.
 const MOST_OF_SOCKET: f64 = 0.25;
 /// Nearest that the edge of a ring comes to a break of the skin without being on it, mm.
@@ -32,6 +33,23 @@ pub struct Marks {
     pub trim: [bool; 2],
     /// The ring that vanishes under the collar when the tube is home.
     pub seat: [bool; 2],
+}
+
+/// How wide the rings of a plain end are at the skin, mm.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct RingWidths {
+    /// The seating mark.
+    pub seat: f64,
+    /// The ring where the trim is cut off.
+    pub trim: f64,
+}
+
+impl RingWidths {
+    /// In a wall of that thickness, on a printer of that least wall, mm.
+    pub fn of(wall: f64, least_wall: f64) -> Self {
+        let depth = ring_depth(DEPTH, wall, least_wall).max(0.0);
+        Self { seat: SEAT_WIDTH * depth, trim: TRIM_WIDTH * depth }
+    }
 }
 
 /// Scribes the rings that the run asks for and that fit. Each leaves half the wall and what the printer needs; one that
@@ -49,7 +67,8 @@ pub(super) fn scribe(profile: &mut Profile, run: &Run, ends: [&EndPose; 2], prin
         if trim > 0.0
             && let Some(depth) = scribe.depth(profile, trim)
         {
-            let ring = Ring { from: trim - depth, bottom: trim, to: trim + depth, depth };
+            let half = TRIM_WIDTH * depth / 2.0;
+            let ring = Ring { from: trim - half, bottom: trim, to: trim + half, depth };
             profile.marks.trim[end] = scribe.put(&mut profile.outer, &ring);
             taken = ring.to;
         }

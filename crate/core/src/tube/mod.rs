@@ -3,12 +3,13 @@
 mod dress;
 mod joint;
 mod marks;
+mod reach;
 mod section;
 mod stick;
 
 pub use dress::Lobes;
-pub use joint::{BEYOND_SOCKET, Cutting, Joint, JointRoom, JointSize, LeftOut};
-pub use marks::Marks;
+pub use joint::{BEYOND_SOCKET, Cutting, Joint, JointRoom, JointSize, LeftOut, MARK};
+pub use marks::{Marks, RingWidths};
 pub use section::Section;
 pub use stick::{StickEnd, groove};
 

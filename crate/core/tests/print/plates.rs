@@ -91,6 +91,31 @@ fn upright(count: usize, outer: f64, volume: [f64; 3]) -> String {
     text.to_string()
 }
 
+/// Rods of 80 by 10 that lie at 45 degrees to the sides: each box is 90 / sqrt 2 = 63.6 wide and deep, so that a room of 110 by 110
+/// has one of them; along its sides it has eight, 3 mm apart.
+#[test]
+fn rods_that_lie_aslant_are_turned_where_fewer_plates_do_so() {
+    for (count, turn, expected) in [(1, 45.0, 45.0), (7, 0.0, 0.0), (8, 45.0, 45.0)] {
+        let mut text: Value = serde_json::from_str(&upright(count, 10.0, [120.0, 120.0, 120.0])).unwrap();
+        for run in text["runs"].as_array_mut().unwrap() {
+            run["stance"] = json!({"up": [0, 1, 0], "turn_deg": turn});
+        }
+        let told = plates(&text.to_string());
+        assert_eq!(told["plates"].as_array().unwrap().len(), 1, "{count}");
+        for piece in told["plates"][0]["pieces"].as_array().unwrap() {
+            let turned = piece["turned_deg"].as_f64().unwrap();
+            let [wide, deep] = [0, 1].map(|axis| piece["box_mm"][axis].as_f64().unwrap());
+            if count == 1 {
+                assert!(turned == 0.0 && (wide - 90.0 / 2f64.sqrt()).abs() < 0.01, "{piece}");
+            } else {
+                let off = (turned - expected).rem_euclid(90.0);
+                assert!(off.min(90.0 - off) < 0.01 && (wide.min(deep) - 10.0).abs() < 0.01, "{piece}");
+                assert!((wide.max(deep) - 80.0).abs() < 0.01, "{piece}");
+            }
+        }
+    }
+}
+
 fn plates(text: &str) -> Value {
     serde_json::from_str(&engine::plates(text).unwrap()).unwrap()
 }

@@ -3,7 +3,7 @@
 use crate::print_support::{design, judged, straight};
 use serde_json::{Value, json};
 use std::f64::consts::{FRAC_PI_2, FRAC_PI_4, PI};
-use tubewright_core::engine::{Stages, export_file, stances};
+use tubewright_core::engine::{Stages, export_file, piece_stances, stances};
 use tubewright_core::layout::Vec3;
 use tubewright_core::print::{Frame, Standing, Subject};
 
@@ -35,15 +35,15 @@ fn u() -> Value {
 #[test]
 fn a_u_with_its_ends_away_from_the_plate_is_a_cup_and_towards_it_a_pool() {
     let text = design(u(), ROOMY);
-    // Two legs of 60, two quarter bends of 20, 20 between; at the top of each leg a bore's length of it is half full.
-    let full = FRAC_PI_4 * 64.0 * (140.0 + 20.0 * PI - 8.0);
+    // Two legs of 60, two quarter bends of 20, 20 between, all full to the lips; from these 80 down to the axis and 4 more.
+    let full = FRAC_PI_4 * 64.0 * (140.0 + 20.0 * PI);
     let down = standing(&text, [0.0, 0.0, 1.0]);
     assert!(down.cups.is_empty() && down.pools.len() == 1);
     let up = standing(&text, [0.0, 0.0, -1.0]);
     assert!(up.pools.is_empty() && up.cups.len() == 1);
     for pocket in [down.pools[0], up.cups[0]] {
-        near(pocket.depth, 80.0, 1e-9);
-        near(pocket.volume, full, 1e-6 * full);
+        near(pocket.depth, 84.0, 1e-9);
+        near(pocket.volume, full, 1e-9 * full);
         near(pocket.at.z, 80.0, 1e-9);
     }
     // On its side it is level, and holds nothing.
@@ -57,7 +57,70 @@ fn of_a_u_with_legs_of_two_heights_the_lower_one_is_the_sill() {
     run["ports"][3] = json!([0, 0, 1]);
     run["ports"][2] = json!([60, 0, 30]);
     let up = standing(&design(run, ROOMY), [0.0, 0.0, -1.0]);
-    near(up.cups[0].depth, 50.0, 1e-9);
+    near(up.cups[0].depth, 54.0, 1e-9);
+}
+
+/// Leaned by an angle t in its plane, a U's legs stand t off upright. The lower lip lies r sin t below its axis's end, and
+/// the level cuts each leg where its axis crosses it: what is missing of the wedge above is there below (closed form of a
+/// cylinder cut aslant). The bend that is lowest bulges R + r below its middle.
+#[test]
+fn a_leaning_u_is_filled_to_its_lower_lip() {
+    let text = design(u(), ROOMY);
+    for deg in [1.0, 10.0, 20.0, 35.0] {
+        let (sin, cos) = libm::sincos(f64::to_radians(deg));
+        let cup = standing(&text, [sin, 0.0, -cos]).cups[0];
+        let level = -4.0 * sin;
+        // Lengths of axis above the level: of the near leg from the height of 0, of the far one from 60 sin t.
+        let above = (4.0 * sin + 64.0 * sin) / cos;
+        near(cup.volume, FRAC_PI_4 * 64.0 * (140.0 + 20.0 * PI - above), 1e-6);
+        // Places are cut to 3 degrees: the bend's lowest is found to R (1 - cos 1.5 degrees) and less.
+        near(cup.depth, level - (20.0 * sin - 60.0 * cos - 24.0), 0.01);
+        let ends = [4.0 * sin / cos, 140.0 + 20.0 * PI - 64.0 * sin / cos];
+        // The span is that of the floor, which is under water from the lip on and up to r sin t / cos t beyond the axis.
+        near(cup.span[0], 0.0, 1e-9);
+        near(cup.span[1], ends[1] + 4.0 * sin / cos, 1e-6);
+    }
+}
+
+/// A sagging arc between steep ends, laid so that the level lies inside the bend: elements (1 - k u) dA ds below it, counted.
+#[test]
+fn a_pool_inside_a_bend_is_what_its_elements_say() {
+    let (radius, r) = (40.0, 5.0);
+    // A bend through 50 degrees about the y axis, between straights of 2: its ends' lips are its sills.
+    let (sin, cos) = libm::sincos(f64::to_radians(25.0));
+    let far = [(radius * sin + 2.0 * cos) * 2.0, 0.0, 0.0];
+    let apex = [radius * sin + 2.0 * cos, 0.0, -(radius * sin + 2.0 * cos) * sin / cos];
+    let run = json!({"ports": [[0, 0, 0], [cos, 0, -sin], far, [-cos, 0, -sin]], "bend_radius": radius,
+        "tube": {"outer_diameter": 14, "bore": 2.0 * r}, "route": [{"corner": apex}]});
+    // Short sockets, so that the straights may be short.
+    let text = design(run, ROOMY)
+        .replace("\"height\":10", "\"height\":1")
+        .replace("\"socket_depth\":10", "\"socket_depth\":1");
+    let found = standing(&text, [0.0, 0.0, 1.0]);
+    let basin = found.figures.cups * FRAC_PI_4 * 4.0 * r * r;
+    let straight = radius * libm::tan(f64::to_radians(25.0));
+    let straight = libm::hypot(apex[0], apex[2]) - straight;
+    let bend = radius * f64::to_radians(50.0);
+    // Heights from the bend's middle: the axis, and the lips' floor at the ends.
+    let level = -radius * cos + straight * sin - r * cos;
+    let (along, across) = (1_600, 300);
+    let mut counted = 0.0;
+    for i in 0..along {
+        let s = (f64::from(i) + 0.5) / f64::from(along) * (bend + 2.0 * straight);
+        let turned = ((s - straight) / radius).clamp(0.0, bend / radius) - bend / radius / 2.0;
+        let beyond = (straight - s).max(s - straight - bend).max(0.0);
+        let (a_sin, a_cos) = libm::sincos(turned);
+        let axis = -radius * a_cos + beyond * a_sin.abs();
+        let curved = if beyond > 0.0 { 0.0 } else { 1.0 / radius };
+        for j in 0..across {
+            let u = r * (2.0 * (f64::from(j) + 0.5) / f64::from(across) - 1.0);
+            if axis + u * a_cos < level {
+                counted += 2.0 * (r * r - u * u).sqrt() * (2.0 * r / f64::from(across)) * (1.0 - curved * u);
+            }
+        }
+    }
+    counted *= (bend + 2.0 * straight) / f64::from(along);
+    near(basin, counted, 0.004 * counted);
 }
 
 #[test]
@@ -194,6 +257,41 @@ fn a_bore_is_flat_as_far_as_a_bend_leans_less_than_it_may() {
     near(standing(&design(small, ROOMY), [0.0, 0.0, 1.0]).figures.flat, 0.0, 0.0);
 }
 
+/// The ceiling of a level bore of 8 is flatter than 45 degrees over 8 sin 45 = 5.657 of its width; of one that leans by e over
+/// 8 sqrt(1 - (cos 45 / cos e)^2), which is 5 at 25.07 degrees (worked by hand).
+#[test]
+fn a_ceiling_is_a_bridge_as_wide_as_its_overhang_says() {
+    let mut value: Value = serde_json::from_str(&design(straight(150.0, 12.0, 8.0), ROOMY)).unwrap();
+    value["process"]["material"] = json!({"name": "m", "way": "filament", "density_g_per_cm3": 1.1});
+    value["process"]["printer"]["overhang_deg"] = json!(45);
+    value["process"]["printer"]["bridge_mm"] = json!(5);
+    let of = |value: &Value, deg: f64| {
+        let found = standing(&value.to_string(), tilted(deg));
+        (found.figures.bridged, found.figures.cost.bridges, found.bridges.len())
+    };
+    let (length, cost, parts) = of(&value, 0.0);
+    near(length, 150.0, 1e-9);
+    near(cost, 60.0, 1e-9);
+    assert_eq!(parts, 1);
+    near(of(&value, 25.0).0, 150.0, 1e-9);
+    assert_eq!(of(&value, 25.1), (0.0, 0.0, 0));
+    value["runs"][0]["stance"] = json!({"up": [0, 0, 1]});
+    let told = |value: &Value| -> Value { serde_json::from_str(&stances(&value.to_string(), "r").unwrap()).unwrap() };
+    let own = told(&value);
+    near(own["own"]["bridges"][0]["width_mm"].as_f64().unwrap(), 8.0 * libm::sin(f64::to_radians(45.0)), 1e-9);
+    assert_eq!((&own["bridge_mm"], &own["own"]["bridges"][0]["to_mm"]), (&json!(5.0), &json!(150.0)));
+    assert!(own["own"]["why"].as_array().unwrap().contains(&json!("bridge")));
+    // A bridge as long as the ceiling is wide, or none that is known, says nothing.
+    for bridge in [json!(5.7), Value::Null] {
+        value["process"]["printer"]["bridge_mm"] = bridge;
+        assert_eq!(of(&value, 0.0), (0.0, 0.0, 0));
+        assert_eq!(told(&value)["bridge_mm"], Value::Null);
+    }
+    value["process"]["printer"]["bridge_mm"] = json!(5);
+    value["process"]["material"]["way"] = json!("powder");
+    assert_eq!(of(&value, 0.0), (0.0, 0.0, 0));
+}
+
 #[test]
 fn an_end_flat_on_the_plate_is_a_cup_unless_it_is_lifted() {
     let text = design(straight(150.0, 12.0, 8.0), ROOMY);
@@ -209,13 +307,13 @@ fn an_end_flat_on_the_plate_is_a_cup_unless_it_is_lifted() {
     assert!(standing(&flush, tilted(60.0)).cups.is_empty());
 }
 
-/// A U on both its feet is sealed by the plate: all of its bore is a cup, as deep as its axis is high.
+/// A U on both its feet is sealed by the plate: all of its bore is a cup, as deep as its ceiling is high.
 #[test]
 fn both_ends_flat_on_the_plate_seal_the_bore() {
     let flush = design(u(), ROOMY).replace("\"margin\":5", "\"margin\":0");
     let sealed = standing(&flush, [0.0, 0.0, 1.0]);
     assert_eq!((sealed.footing, sealed.cups.len()), ([true; 2], 1));
-    near(sealed.cups[0].depth, 80.0, 1e-9);
+    near(sealed.cups[0].depth, 84.0, 1e-9);
     near(sealed.cups[0].volume, FRAC_PI_4 * 64.0 * (140.0 + 20.0 * PI), 1e-6);
 }
 
@@ -258,6 +356,38 @@ fn stances_differ_and_the_own_one_is_told_as_stated() {
     assert_eq!(told["room_mm"], json!([120.0, 70.0, 150.0]));
 }
 
+/// A straight tube is the same from all sides and end for end: its ways differ in how steep it stands, and in nothing else. A U
+/// is the same mirrored: of two ways that lean it to its one side and to its other, one is told.
+#[test]
+fn of_ways_that_mirror_each_other_one_is_told() {
+    let all = |text: &str| -> Vec<Value> {
+        let told: Value = serde_json::from_str(&stances(text, "r").unwrap()).unwrap();
+        told["stances"].as_array().unwrap().clone()
+    };
+    let up = |stance: &Value| [0, 1, 2].map(|axis| stance["up"][axis].as_f64().unwrap());
+    for way in ["resin", "filament", "powder"] {
+        let ways = all(&judged(&design(straight(70.0, 12.0, 8.0), ROOMY), way));
+        let steep: Vec<f64> = ways.iter().map(|stance| libm::asin(up(stance)[0].abs().min(1.0)).to_degrees()).collect();
+        for (index, one) in steep.iter().enumerate() {
+            assert!(steep[..index].iter().all(|other| (one - other).abs() > 1.0), "{way}: {steep:?}");
+        }
+        // Its mirror planes are x = 30 and y = 0.
+        let ways: Vec<[f64; 3]> = all(&judged(&design(u(), ROOMY), way)).iter().map(up).collect();
+        for (index, one) in ways.iter().enumerate() {
+            let mirrored = |other: &[f64; 3]| {
+                (0..3).all(|axis| {
+                    if axis == 2 {
+                        (one[2] - other[2]).abs() < 0.01
+                    } else {
+                        (one[axis].abs() - other[axis].abs()).abs() < 0.01
+                    }
+                })
+            };
+            assert!(!ways[..index].iter().any(mirrored), "{way}: {ways:?}");
+        }
+    }
+}
+
 fn stl_box(bytes: &[u8]) -> [[f64; 3]; 2] {
     let mut span = [[f64::INFINITY; 3], [f64::NEG_INFINITY; 3]];
     for facet in bytes[84..].chunks_exact(50) {
@@ -297,6 +427,83 @@ fn a_file_that_stands_has_the_box_that_was_told() {
     let plain = stl_box(&export_file(&value.to_string(), &json!({"kind": "stl", "run": "r"}).to_string()).unwrap());
     near(plain[0][0], -6.0, 0.011);
     assert!(export_file(&value.to_string(), &json!({"kind": "3mf", "run": "r", "stance": true}).to_string()).is_ok());
+}
+
+/// Grooved bodies stand on what is lowest of them, which between two crests is less than these reach: held to the corners of a
+/// fine mesh, and of a plain straight to the wave's own formula, tried at a hundred thousand angles.
+#[test]
+fn a_grooved_body_stands_on_its_own_lowest_place() {
+    let dressed = |run: Value, dress: Value| -> Value {
+        let mut value: Value = serde_json::from_str(&design(run, ROOMY)).unwrap();
+        value["runs"][0]["dress"] = dress;
+        value
+    };
+    let bent = json!({"ports": [[0, 0, 0], [1, 0, 0], [90, 0, 80], [0, -1, -1]], "bend_radius": 30, "tube": {"outer_diameter": 12, "bore": 8},
+        "route": [{"corner": [70, 5, 0]}]});
+    let long = straight(120.0, 12.0, 8.0);
+    let cases = [
+        (long.clone(), json!({"diameter": 20, "blend": 5, "lobes": 3, "depth": 3})),
+        (
+            long.clone(),
+            json!({"diameter": 18, "end_diameter": 24, "blend": 8, "lobes": 5, "depth": 2, "twist_deg_per_mm": 1}),
+        ),
+        (bent.clone(), json!({"diameter": 18, "blend": 5, "lobes": 4, "depth": 3, "twist_deg_per_mm": -2})),
+        (bent, json!({"diameter": 22, "end_diameter": 18, "blend": 6, "lobes": 2, "depth": 3})),
+    ];
+    let mut below_crests: f64 = 0.0;
+    for (run, dress) in cases {
+        let value = dressed(run, dress);
+        let text = value.to_string();
+        for up in
+            [[0.0, 0.0, 1.0], [0.0, 1.0, 0.3], [0.1, -1.0, 1.0], [1.0, 0.2, -0.5], [0.0, -1.0, 0.0], [-0.4, 0.1, 1.0]]
+        {
+            let told = standing(&text, up);
+            let request = json!({"kind": "stl", "run": "r", "deviation": 0.01, "stance": {"up": up, "turn_deg": 0}});
+            let found = stl_box(&export_file(&text, &request.to_string()).unwrap());
+            for axis in 0..3 {
+                near(found[0][axis], told.bounds.min[axis], 0.0105);
+                near(found[1][axis], told.bounds.max[axis], 0.0105);
+            }
+            near(found[0][2], 5.0, 0.0105);
+            let mut plain = value.clone();
+            plain["runs"][0]["dress"]["depth"] = json!(0.0);
+            below_crests = below_crests.max(standing(&plain.to_string(), up).figures.height - told.figures.height);
+        }
+    }
+    // So that the crests' circle would not have done.
+    assert!(below_crests > 0.5, "{below_crests}");
+    let value = dressed(long, json!({"diameter": 20, "blend": 5, "lobes": 3, "depth": 3}));
+    for deg in [0.0, 17.0, 60.0, 101.0] {
+        let (sin, cos) = libm::sincos(f64::to_radians(deg));
+        // The travel is along x; the untwisted frame begins with z.
+        let wave = |angle: f64| (10.0 - 1.5 * (1.0 - libm::cos(3.0 * angle))) * libm::cos(angle - f64::to_radians(deg));
+        let ways = (0..100_000).map(|k| wave(2.0 * PI * f64::from(k) / 100_000.0));
+        let [low, high] =
+            ways.fold([f64::INFINITY, f64::NEG_INFINITY], |[low, high], way| [low.min(way), high.max(way)]);
+        let found = standing(&value.to_string(), [0.0, -sin, cos]);
+        near(found.figures.height, high - low, 1e-4);
+    }
+}
+
+/// The key of a spigot stands out on one side alone.
+#[test]
+fn a_piece_with_a_key_stands_where_its_file_does() {
+    let mut value: Value = serde_json::from_str(&design(straight(160.0, 12.0, 8.0), ROOMY)).unwrap();
+    value["runs"][0]["cuts"] = json!([{"at": 80}]);
+    for up in [[0.0, 0.0, 1.0], [0.0, 1.0, 0.0], [0.0, -0.6, -0.8], [0.5, 0.0, -0.8]] {
+        value["runs"][0]["cuts"][0]["stance"] = json!({"up": up});
+        value["runs"][0]["stance"] = json!({"up": up});
+        for piece in [1, 2] {
+            let told: Value = serde_json::from_str(&piece_stances(&value.to_string(), "r", piece).unwrap()).unwrap();
+            let request = json!({"kind": "stl", "run": "r", "piece": piece, "deviation": 0.01, "stance": true});
+            let found = stl_box(&export_file(&value.to_string(), &request.to_string()).unwrap());
+            for (end, key) in ["min", "max"].into_iter().enumerate() {
+                for axis in 0..3 {
+                    near(found[end][axis], told["own"]["box_mm"][key][axis].as_f64().unwrap(), 0.0105);
+                }
+            }
+        }
+    }
 }
 
 #[test]

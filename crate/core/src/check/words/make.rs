@@ -37,6 +37,17 @@ pub(super) const WORDS: &[Words] = &[
         limit: Limit::Least,
     },
     Words {
+        code: "too_fine",
+        title: "Finer than the printer draws",
+        meaning: "What is narrower than two of the printer's pixels, spots or nozzle widths may be drawn as one, or not at all: a wall \
+                  then leaks, and a mark does not show.",
+        messages: &[
+            "{feature} {value}; the printer surely draws {limit} and more. {instead}.",
+            "{feature} {value}; the printer surely draws {limit} and more.",
+        ],
+        limit: Limit::Least,
+    },
+    Words {
         code: "joint_room",
         title: "No room for a joint",
         meaning: "A bonded joint needs plain tube on a straight or an even bend, outside the fittings' bands and leads, as long as \

@@ -30,6 +30,19 @@ pub(super) const WORDS: &[Words] = &[
         limit: Limit::Most,
     },
     Words {
+        code: "print_bridge",
+        title: "Ceiling of the bore wider than a bridge",
+        meaning: "Where the bore lies flat, the top of it is printed over nothing from side to side. Wider than the printer \
+                  bridges, it sags into the bore, and what hangs from it narrows the way or comes off into the coolant.",
+        messages: &[
+            "as it is to stand, the ceiling of its bore is {value} wide with nothing below it, over {length} of its length; the \
+             printer bridges {limit}. The best stance that is found has {best}.",
+            "the ceiling of its bore is {value} wide with nothing below it even as it stands best, over {length} of its length; the \
+             printer bridges {limit}. It would do at {slope} from level and more, or with a bore of up to {bore}.",
+        ],
+        limit: Limit::Most,
+    },
+    Words {
         code: "print_cup",
         title: "Bore closes into a cup",
         meaning: "Where the bore sags towards the plate, or an end is shut by the plate, resin is trapped while it prints \

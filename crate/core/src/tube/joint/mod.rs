@@ -11,7 +11,7 @@ mod sections;
 mod size;
 
 pub use room::JointRoom;
-pub use size::JointSize;
+pub use size::{JointSize, MARK};
 
 use super::Profile;
 use crate::centreline::{Centreline, Frames};

@@ -18,7 +18,7 @@ const BEFORE_CATCH: f64 = 0.3;
 /// Narrowest such ring worth having, mm deep.
 const LEAST_CATCH: f64 = 0.05;
 /// Width of a narrow mark, mm; of a wide one twice that. A wide one counts five.
-const MARK: f64 = 0.6;
+pub const MARK: f64 = 0.6;
 /// Plain tube beside each mark, mm.
 const BESIDE: f64 = 0.6;
 const WIDE_COUNTS: u32 = 5;
