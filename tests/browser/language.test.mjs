@@ -1,10 +1,13 @@
 // The page in another language: everything that it says is said in it, the work is the same, and English is as it was.
 
 import assert from "node:assert/strict";
+import path from "node:path";
+import { pathToFileURL } from "node:url";
 import { test } from "node:test";
 import { passesAxe } from "./axe.mjs";
 import { bench, keptDesign, saved, settled, shot } from "./bench.mjs";
 import { namesIn, outsideOfBrackets, speakPseudo } from "./pseudo.mjs";
+import { SITE } from "./site.mjs";
 
 const its = bench();
 const GERMAN = { "tubewright.language": "de" };
@@ -237,6 +240,31 @@ test("without its table the page stays in English, and where nothing is kept the
     assert.equal(await page.getByRole("combobox", { name: "Language" }).inputValue(), "en");
     assert.equal(await page.locator("#at-name").inputValue(), "Not kept");
   }, { kept: GERMAN, quiet: false, prepare: (page) => page.route("**/words/german/table.js", (route) => route.abort()) });
+});
+
+test("the page in one file speaks German from a disk, and asks for nothing", async () => {
+  await its.withPage(async (page) => {
+    await page.goto(pathToFileURL(path.join(SITE, "tubewright.html")).href);
+    await settled(page);
+    await page.getByRole("combobox", { name: "Language" }).selectOption("Deutsch");
+    await page.getByRole("button", { name: "Beginnen mit…" }).waitFor();
+    await settled(page);
+    assert.match(await page.locator("#result").innerText(), /Warnung: .* ist spröde\./);
+  }, { elsewhere: true });
+});
+
+test("nothing of German is asked for in English, and a browser in German is spoken to in German", async () => {
+  const asked = [];
+  const watch = (page) => page.on("request", (request) => asked.push(request.url()));
+  await its.withPage(async (page) => {
+    await settled(page);
+    assert.ok(asked.length > 50 && !asked.some((url) => url.includes("/german/")), asked.join("\n"));
+  }, { prepare: watch });
+  const context = await its.browser.newContext({ locale: "de-CH", serviceWorkers: "block" });
+  const page = await context.newPage();
+  await page.goto(its.url);
+  await page.getByRole("button", { name: "Beginnen mit…" }).waitFor();
+  await context.close();
 });
 
 const LOOKED_AT = {
