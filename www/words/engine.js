@@ -125,7 +125,7 @@ function told(text) {
  */
 function numberInWords(number) {
   if (decimalMark === ".") return number;
-  return number.replace(/[.,]/g, (mark) => (mark === "," ? "." : decimalMark)).replace(/[.,]$/, (mark) => (mark === "." ? "," : "."));
+  return number.replace(/[.,]/g, (mark) => (mark === "," ? "." : decimalMark));
 }
 
 /**

@@ -52,7 +52,16 @@ export class Sentences {
   #part(text, shipped) {
     const name = /^“([^”]*)”$/.exec(text)?.[1];
     if (name !== undefined) return `„${(shipped && this.#word(name)) || name}“`;
-    return this.#word(text) ?? this.of(text) ?? text.replace(/“[^”]*”|(?<![\w.])\d[\d,]*(\.\d+)?(?![\w])/g, (part) => (part.startsWith("“") ? part : this.#number(part)));
+    return this.#word(text) ?? this.of(text) ?? this.#plain(text);
+  }
+
+  /**
+   * Names and numbers as the language writes them; numbers side by side stay apart where a comma stands in them.
+   * @param {string} text
+   */
+  #plain(text) {
+    const row = /^-?[\d.]+(, -?[\d.]+)+$/.test(text) && this.#number("0.1") !== "0.1" ? text.replaceAll(", ", "; ") : text;
+    return row.replace(/“([^”]*)”|(?<![\w.])\d+(?:,\d{3})*(?:\.\d+)?(?!\w)/g, (part, name) => (name === undefined ? this.#number(part) : `„${name}“`));
   }
 
   /** @param {string} text */

@@ -12,6 +12,7 @@ import { NUMBERS } from "./numbers.js";
 import { PAGE } from "./page.js";
 import { PRESETS } from "./presets.js";
 import { PREVIEW } from "./preview.js";
+import { REFUSALS } from "./refusals.js";
 import { RESULT } from "./result.js";
 import { SAYINGS } from "./sayings.js";
 import { TRYING } from "./trying.js";
@@ -20,6 +21,6 @@ import { TRYING } from "./trying.js";
 export const table = {
   words: { ...FORM, ...KEEPING, ...MEASURE, ...PAGE, ...PREVIEW, ...RESULT, ...TRYING },
   engine: { ...LABELS, ...HINTS, ...FINDINGS, ...FILLING, ...NUMBERS, ...PRESETS },
-  sentences: [...MESSAGES, ...SAYINGS],
+  sentences: [...MESSAGES, ...SAYINGS, ...REFUSALS],
   decimal: ",",
 };
