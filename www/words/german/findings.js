@@ -77,6 +77,8 @@ export const FINDINGS = {
   "Keeps coolant": "Behält Kühlmittel",
   "Does not fit the printer": "Passt nicht in den Drucker",
   "Bore flatter than it prints well": "Bohrung flacher, als sie gut druckt",
+  "Ceiling of the bore wider than a bridge": "Decke der Bohrung breiter als eine Brücke",
+  "Finer than the printer draws": "Feiner, als der Drucker zeichnet",
   "Bore closes into a cup": "Bohrung wird zur Mulde",
   "Support on a sealing band": "Stützen an einer Dichtfläche",
   "Powder is hard to get out": "Pulver ist schwer herauszubekommen",
@@ -233,4 +235,8 @@ export const FINDINGS = {
   "Cannot be made, or must not be used as it is": "Nicht machbar oder so nicht zu verwenden",
   "Can be made; look before you pay for it": "Machbar; ansehen, bevor dafür bezahlt wird",
   "Good to know": "Gut zu wissen",
+  "What is narrower than two of the printer's pixels, spots or nozzle widths may be drawn as one, or not at all: a wall then leaks, and a mark does not show.":
+    "Was schmaler ist als zwei Pixel, Leuchtpunkte oder Düsenbreiten des Druckers, wird vielleicht als eines oder gar nicht gezeichnet: eine Wand ist dann undicht, und eine Marke ist nicht zu sehen.",
+  "Where the bore lies flat, the top of it is printed over nothing from side to side. Wider than the printer bridges, it sags into the bore, and what hangs from it narrows the way or comes off into the coolant.":
+    "Wo die Bohrung flach liegt, wird ihre Decke von Seite zu Seite über nichts gedruckt. Breiter, als der Drucker überbrückt, hängt sie in die Bohrung durch, und was herunterhängt, verengt den Weg oder löst sich ins Kühlmittel.",
 };

@@ -49,6 +49,7 @@ export const FORM = {
   "Bores": "Innendurchmesser",
   "Lengths": "Längen",
   "Fit coupon": "Passprobe",
+  "{0} sizes, {1} mm apart: outside {2} to {3} mm.": "{0} Größen, je {1} mm auseinander: außen {2} bis {3} mm.",
   "uncured resin can cause a lasting allergy: gloves on, and wash and cure the coupon before you try it. Treat it as you will the tubes: the same supports, layers and curing, stood as their ends will stand, and sanded before you measure only if you will sand the tubes. Push ends in by hand, never by force.":
     "nicht ausgehärtetes Harz kann eine bleibende Allergie auslösen: Handschuhe an, und die Passprobe vor dem Probieren waschen und aushärten. Sie genauso behandeln wie später die Rohre: gleiche Stützen, Schichten und Aushärtung, so gestellt, wie deren Enden stehen werden, und vor dem Messen nur geschliffen, wenn auch die Rohre geschliffen werden. Enden von Hand einschieben, nie mit Gewalt.",
   "Once there is a run, its coupon stands here.":

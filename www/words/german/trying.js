@@ -15,6 +15,9 @@ export const TRYING = {
   "traps no resin": "hält kein Harz zurück",
   "traps {0} of resin in {1}": "hält {0} Harz in {1} zurück",
   "cup|cups": "Mulde|Mulden",
+  "no ceiling of the bore wider than the {0} mm that it bridges": "keine Decke der Bohrung breiter als die {0} mm, die er überbrückt",
+  "the ceiling of {0} mm of bore is wider than the {1} mm that it bridges; {2} mm at its widest":
+    "die Decke von {0} mm Bohrung ist breiter als die {1} mm, die er überbrückt; {2} mm an der breitesten Stelle",
   "no bore flatter than {0}°": "keine Bohrung flacher als {0}°",
   ", from {0} to {1} mm along the tube": ", von {0} bis {1} mm entlang des Rohrs",
   ", in {0} places": ", an {0} Stellen",
@@ -76,8 +79,8 @@ export const TRYING = {
   "Undo: as it stood before": "Rückgängig: wie es zuvor stand",
   // plate/plates.js
   "All pieces on as few plates as they take": "Alle Teilstücke auf so wenigen Platten wie möglich",
-  "Every piece stands as it is chosen above, its box turned by a right angle where more fit so.{0} What is found is good, not proven the fewest.":
-    "Jedes Teilstück steht wie oben gewählt, sein Kasten um einen rechten Winkel gedreht, wo so mehr Platz haben.{0} Was gefunden wird, ist gut, aber nicht bewiesen das wenigste.",
+  "Every piece stands as it is chosen above, turned by a right angle where more fit so; where fewer plates do, each is turned until the rectangle round it is least.{0} What is found is good, not proven the fewest.":
+    "Jedes Teilstück steht wie oben gewählt, um einen rechten Winkel gedreht, wo so mehr Platz haben; wo weniger Platten reichen, ist jedes gedreht, bis das Rechteck darum am kleinsten ist.{0} Was gefunden wird, ist gut, aber nicht bewiesen das wenigste.",
   "Boxes are {0} mm apart or more (common practice, no source).":
     "Kästen liegen mindestens {0} mm auseinander (allgemein üblich, ohne Quelle).",
   "On no plate: {0}{1}.": "Auf keiner Platte: {0}{1}.",
@@ -86,7 +89,7 @@ export const TRYING = {
   "From above; the dashes are the margins.": "Von oben; gestrichelt die Ränder.",
   "3MF of plate {0}": "3MF der Platte {0}",
   ": {0} mm{1}": ": {0} mm{1}",
-  ", turned": ", gedreht",
+  ", turned by {0}°": ", um {0}° gedreht",
   "{0}, {1} mm high{2}": "{0}, {1} mm hoch{2}",
   "{0}, piece {1} of {2}": "{0}, Teilstück {1} von {2}",
   "Being laid out…": "Wird verteilt…",
