@@ -6,7 +6,7 @@ import fs from "node:fs";
 import path from "node:path";
 import { after, before } from "node:test";
 import { chromium } from "playwright-core";
-import { SITE, serveSite } from "./site.mjs";
+import { SITE, serveSite, SOFTWARE } from "./site.mjs";
 
 const SHOTS = path.join(SITE, "../screenshots");
 
@@ -19,7 +19,7 @@ export function bench({ args = [] } = {}) {
     its.url = server.url;
     its.browser = await chromium.launch({
       executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
-      args: ["--disable-quic", "--use-angle=swiftshader", ...args],
+      args: ["--disable-quic", ...SOFTWARE, ...args],
     });
   });
   after(async () => {

@@ -1,4 +1,4 @@
-// The built site, served as a strict host would serve it. The folder is named by SITE, else target/site.
+// The built site, served as a strict host would serve it, and how Chromium is started to see it. The folder is named by SITE, else target/site.
 
 import fs from "node:fs";
 import http from "node:http";
@@ -7,6 +7,9 @@ import { fileURLToPath } from "node:url";
 
 const HERE = path.dirname(fileURLToPath(import.meta.url));
 export const SITE = path.resolve(process.env.SITE ?? path.join(HERE, "../../target/site"));
+
+/** WebGL reckoned in software, and the rest of the page put together without it, which takes a tenth of the time. */
+export const SOFTWARE = ["--use-angle=swiftshader", "--disable-gpu-compositing", "--disable-gpu-rasterization"];
 
 const TYPES = {
   ".html": "text/html; charset=utf-8", ".js": "text/javascript; charset=utf-8", ".css": "text/css; charset=utf-8",

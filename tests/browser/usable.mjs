@@ -3,7 +3,7 @@
 // edits leave in memory. Prints JSON: medians in ms, the 95th percentile of the edits, growth as a share.
 
 import { chromium } from "playwright-core";
-import { serveSite } from "./site.mjs";
+import { serveSite, SOFTWARE } from "./site.mjs";
 
 const LOADS = 7;
 const EDITS = 500;
@@ -12,7 +12,7 @@ const MANY_EDITS = 5000;
 const server = await serveSite();
 const browser = await chromium.launch({
   executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
-  args: ["--disable-quic", "--use-angle=swiftshader"],
+  args: ["--disable-quic", ...SOFTWARE],
 });
 const usable = [];
 const shown = [];
