@@ -16,6 +16,7 @@ import { files } from "./result/files.js";
 import { findingsList, standing } from "./result/findings.js";
 import { glance } from "./result/glance.js";
 import { loopPanel } from "./result/loop.js";
+import { glossaryButton, glossaryDialog } from "./glossary.js";
 import { measureDialog } from "./measure/dialog.js";
 import { measureSheet } from "./measure/sheet.js";
 import { originDialog } from "./result/origin.js";
@@ -69,13 +70,14 @@ export function page(app, sheet) {
           ${section("files", say`Files`, nothing, files(sheet, filesState))}
           ${section("compare", say`Compare`, nothing, comparePanel(sheet, app.comparing))}
           <p class="source private">Nothing that you type leaves this machine: there is no account, no cookie, nothing is counted, and the page's own policy forbids it to ask anything of another place.</p>
+          <p>${glossaryButton()}</p>
         </div>
       </div>
     </main>
     <footer class="foot" data-idle=${app.hint === ""}><p aria-hidden="true">${app.hint || say`A hint for the field that you are in stands here.`}</p></footer>
     <p class="unseen" role="status" id="spoken">${app.spoken}</p>
     ${app.opening.dropping ? html`<p class="dropping">Drop the design here to open it</p>` : nothing}
-    ${originDialog(sheet)} ${designsDialog(app)} ${shareDialog(app)} ${measureDialog(app.measuring)}
+    ${originDialog(sheet)} ${designsDialog(app)} ${shareDialog(app)} ${measureDialog(app.measuring)} ${glossaryDialog()}
     ${printedPages(app.papers)} ${app.measuring.printing ? measureSheet() : nothing}`;
 }
 

@@ -1,6 +1,7 @@
 // The first visit: three steps from ports to files, beside a finished example, until they are put away.
 
 import { html, nothing } from "./words/html.js";
+import { glossaryButton } from "./glossary.js";
 import { measureButton } from "./measure/dialog.js";
 import { readSlot, writeSlot } from "./keep/slots.js";
 import { sign } from "./words/marks.js";
@@ -38,6 +39,6 @@ export function welcome(app) {
       <li><b>Get the files.</b> <span>For a print service or your own printer, with a sheet on how to finish, fit and test them.</span>
         <span class="ways"><a href="#files">To the files</a></span></li>
     </ol>
-    <p class="source">The small tube here is a finished example: change it, or <button type="button" class="link" @click=${() => app.opening.startBlank()}>start from a blank design</button>. Everything stays on this machine.</p>
+    <p class="source">The small tube here is a finished example: change it, or <button type="button" class="link" @click=${() => app.opening.startBlank()}>start from a blank design</button>. Everything stays on this machine. ${glossaryButton()}</p>
   </section>`;
 }

@@ -238,7 +238,7 @@ export const MESSAGES = [
     "{feature} {value}; sicher zeichnet der Drucker ab {limit}. {instead}."],
   ["{feature} {value}; the printer surely draws {limit} and more.", "{feature} {value}; sicher zeichnet der Drucker ab {limit}."],
   ["as it is to stand, the ceiling of its bore is {value} wide with nothing below it, over {length} of its length; the printer bridges {limit}. The best stance that is found has {best}.",
-    "so wie es stehen soll, ist die Decke seiner Bohrung auf {length} seiner Länge {value} breit und hat nichts unter sich; der Drucker überbrückt {limit}. Die beste gefundene Stellung hat {best}."],
+    "so wie es stehen soll, ist die Decke seiner Bohrung auf {length} seiner Länge {value} breit und hat nichts unter sich; der Drucker überbrückt {limit}. Die beste gefundene Lage hat {best}."],
   ["the ceiling of its bore is {value} wide with nothing below it even as it stands best, over {length} of its length; the printer bridges {limit}. It would do at {slope} from level and more, or with a bore of up to {bore}.",
-    "selbst in der besten Stellung ist die Decke seiner Bohrung auf {length} seiner Länge {value} breit und hat nichts unter sich; der Drucker überbrückt {limit}. Es ginge ab {slope} Neigung gegen die Waagerechte oder mit einer Bohrung bis {bore}."],
+    "selbst in der besten Lage ist die Decke seiner Bohrung auf {length} seiner Länge {value} breit und hat nichts unter sich; der Drucker überbrückt {limit}. Es ginge ab {slope} Neigung gegen die Waagerechte oder mit einer Bohrung bis {bore}."],
 ];

@@ -131,7 +131,7 @@ export const PAGE = {
   "To the files": "Zu den Dateien",
   "The small tube here is a finished example: change it, or":
     "Das kleine Rohr hier ist ein fertiges Beispiel: es ändern oder",
-  ". Everything stays on this machine.": ". Alles bleibt auf diesem Rechner.",
+  ". Everything stays on this machine. {0}": ". Alles bleibt auf diesem Rechner. {0}",
   // words/choice.js
   "The language stays as it is: changing it loads the page anew, and this browser does not let the page keep your design for that. Save it as a file first.":
     "Die Sprache bleibt, wie sie ist: sie zu wechseln lädt die Seite neu, und dieser Browser lässt die Seite den Entwurf dafür nicht aufbewahren. Ihn zuerst als Datei sichern.",

@@ -3,6 +3,7 @@
 import { FILLING } from "./filling.js";
 import { FINDINGS } from "./findings.js";
 import { FORM } from "./form.js";
+import { GLOSSARY } from "./glossary.js";
 import { HINTS } from "./hints.js";
 import { KEEPING } from "./keeping.js";
 import { LABELS } from "./labels.js";
@@ -19,7 +20,7 @@ import { TRYING } from "./trying.js";
 
 /** @type {import("../language.js").Table} */
 export const table = {
-  words: { ...FORM, ...KEEPING, ...MEASURE, ...PAGE, ...PREVIEW, ...RESULT, ...TRYING },
+  words: { ...FORM, ...GLOSSARY, ...KEEPING, ...MEASURE, ...PAGE, ...PREVIEW, ...RESULT, ...TRYING },
   engine: { ...LABELS, ...HINTS, ...FINDINGS, ...FILLING, ...NUMBERS, ...PRESETS },
   sentences: [...MESSAGES, ...SAYINGS, ...REFUSALS],
   decimal: ",",
