@@ -30,7 +30,7 @@ import { standing } from "./result/findings.js";
 import { Sharing } from "./share/sharing.js";
 import { WhatIf } from "./what-if/what-if.js";
 import { Welcome } from "./welcome.js";
-import { problemsInWords, reportInWords } from "./words/engine.js";
+import { problemsInWords, reportInWords } from "./words/engine-words.js";
 import { troubleReport } from "./words/trouble.js";
 import { say } from "./words/say.js";
 

@@ -1,6 +1,6 @@
 // Edits of the whole design that the engine makes: a fix, a mirrored run, another design's ports.
 
-import { engineWord } from "./words/engine.js";
+import { engineWord } from "./words/engine-words.js";
 import { wordsOf } from "./words/errors.js";
 import { say } from "./words/say.js";
 

@@ -13,7 +13,7 @@ import { EngineLink } from "./engine/link.js";
 import { engineModule } from "./engine/home.js";
 import { workOffline } from "./offline.js";
 import { startTheme } from "./preview/theme.js";
-import { presetsInWords, vocabularyInWords } from "./words/engine.js";
+import { presetsInWords, vocabularyInWords } from "./words/engine-words.js";
 import { readPresets } from "./words/presets.js";
 import { Vocabulary } from "./words/vocabulary.js";
 

@@ -4,7 +4,7 @@
 import { freshName } from "./lists.js";
 import { numberIn, tidy } from "./typed.js";
 import { whole } from "./whole.js";
-import { engineWord } from "../words/engine.js";
+import { engineWord } from "../words/engine-words.js";
 import { say } from "../words/say.js";
 
 /** @import { CouponReport } from "../engine/messages.js" */

@@ -2,7 +2,7 @@
 // crashed or hangs is replaced by a new one.
 
 import { startThread } from "./home.js";
-import { engineMessage } from "../words/engine.js";
+import { engineMessage } from "../words/engine-words.js";
 import { say } from "../words/say.js";
 
 /** @import { Answer, Call, Edition } from "./messages.js" */

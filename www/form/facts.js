@@ -2,7 +2,7 @@
 
 import { html, nothing } from "../words/html.js";
 import { short } from "../words/numbers.js";
-import { engineWord } from "../words/engine.js";
+import { engineWord } from "../words/engine-words.js";
 import { say } from "../words/say.js";
 
 /** @import { Stuff } from "../design/types.js" */

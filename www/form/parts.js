@@ -9,7 +9,7 @@ import { addChooser } from "./adder.js";
 import { numberField, row, textField } from "./field.js";
 import { notesAt } from "./notes.js";
 import { idOf } from "./sheet.js";
-import { engineWord } from "../words/engine.js";
+import { engineWord } from "../words/engine-words.js";
 import { say } from "../words/say.js";
 
 /** @import { Part } from "../design/types.js" */

@@ -7,7 +7,7 @@ import { facts } from "./facts.js";
 import { longTextField, row, textField } from "./field.js";
 import { isBad, notesAt } from "./notes.js";
 import { idOf } from "./sheet.js";
-import { engineWord } from "../words/engine.js";
+import { engineWord } from "../words/engine-words.js";
 import { say } from "../words/say.js";
 
 /** @import { Stuff } from "../design/types.js" */

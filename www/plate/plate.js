@@ -3,7 +3,7 @@
 
 import { withValue } from "../design/pointer.js";
 import { wordsOf } from "../words/errors.js";
-import { findingsInWords } from "../words/engine.js";
+import { findingsInWords } from "../words/engine-words.js";
 import { say } from "../words/say.js";
 
 /** @import { App } from "../app.js" */

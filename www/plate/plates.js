@@ -3,7 +3,7 @@
 import { html, nothing, svg } from "../words/html.js";
 import { counted, fixed, short } from "../words/numbers.js";
 import { mark } from "../words/marks.js";
-import { engineWord } from "../words/engine.js";
+import { engineWord } from "../words/engine-words.js";
 import { say } from "../words/say.js";
 
 /** @import { Plates } from "../engine/messages.js" */

@@ -4,7 +4,7 @@ import { html, nothing } from "../words/html.js";
 import { wordsOf } from "../words/errors.js";
 import { mark } from "../words/marks.js";
 import { fixed, grouped, short } from "../words/numbers.js";
-import { engineWord } from "../words/engine.js";
+import { engineWord } from "../words/engine-words.js";
 import { say } from "../words/say.js";
 
 /** @import { App } from "../app.js" */

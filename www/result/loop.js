@@ -7,7 +7,7 @@ import { fixed, short } from "../words/numbers.js";
 import { linesTable } from "./lines.js";
 import { missing } from "./missing.js";
 import { askable } from "./origin.js";
-import { engineWord } from "../words/engine.js";
+import { engineWord } from "../words/engine-words.js";
 import { say, within } from "../words/say.js";
 
 /** @import { Band, LoopReport, ShareReport } from "../engine/messages.js" */

@@ -3,7 +3,7 @@
 import { html, nothing } from "../words/html.js";
 import { ref } from "../vendor/directives/ref.js";
 import { PLOTS } from "./graphs.js";
-import { engineWord } from "../words/engine.js";
+import { engineWord } from "../words/engine-words.js";
 import { say } from "../words/say.js";
 
 /** @import { Sheet } from "../form/sheet.js" */

@@ -6,7 +6,7 @@ import { numberIn, showTyped } from "../design/typed.js";
 import { counted, fixed, short } from "../words/numbers.js";
 import { linesTable } from "./lines.js";
 import { missing } from "./missing.js";
-import { engineWord } from "../words/engine.js";
+import { engineWord } from "../words/engine-words.js";
 import { say } from "../words/say.js";
 
 /** @import { FlowReport, RunReport, SealReport, ServiceReport, Spread, StrengthReport, TrapReport } from "../engine/messages.js" */

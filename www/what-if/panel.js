@@ -8,7 +8,7 @@ import { counted, short } from "../words/numbers.js";
 import { chart } from "./chart.js";
 import { readSizes, toggled } from "./sizes.js";
 import { variantsTable } from "./table.js";
-import { engineWord } from "../words/engine.js";
+import { engineWord } from "../words/engine-words.js";
 import { say } from "../words/say.js";
 
 /** @import { Sheet } from "../form/sheet.js" */

@@ -8,7 +8,7 @@ import { mark } from "../words/marks.js";
 import { counted } from "../words/numbers.js";
 import { COLUMNS, headingOf, sizeWords, sorted, standOf, TUBE } from "./columns.js";
 import { nameOf, takeId } from "./what-if.js";
-import { engineMessage, engineWord } from "../words/engine.js";
+import { engineMessage, engineWord } from "../words/engine-words.js";
 import { say } from "../words/say.js";
 
 /** @import { Sheet } from "../form/sheet.js" */

@@ -6,7 +6,7 @@ import { same } from "../words/presets.js";
 import { sizeWords, TUBE } from "./columns.js";
 import { readSizes } from "./sizes.js";
 import { suggested } from "./suggest.js";
-import { engineWord } from "../words/engine.js";
+import { engineWord } from "../words/engine-words.js";
 import { say } from "../words/say.js";
 
 /** @import { App } from "../app.js" */
