@@ -1,5 +1,6 @@
 //! The picture in plain words, for those who do not see it.
 
+use super::look::Clarity;
 use super::scene::Scene;
 
 /// What the picture shows; `drawn` names the runs whose tubes it holds, `square` is the spacing of its paper, mm.
@@ -24,6 +25,18 @@ pub fn description(scene: &Scene, drawn: &[&str], selected: Option<&str>, sectio
         words += " The tubes are cut open along the bore.";
     }
     words + &format!(" Squares of {square} mm.")
+}
+
+/// What the tubes' material lets be seen; starts with a space where it is not empty.
+pub fn shown(clarity: Option<Clarity>, coolant: bool) -> &'static str {
+    match (clarity, coolant) {
+        (Some(Clarity::Clear), true) => " The tubes are clear and the coolant in them shows.",
+        (Some(Clarity::Clear), false) => " The tubes are clear.",
+        (Some(Clarity::Translucent), true) => " The tubes are translucent and the coolant in them shows.",
+        (Some(Clarity::Translucent), false) => " The tubes are translucent.",
+        (_, true) => " The coolant in the tubes is shown.",
+        (_, false) => "",
+    }
 }
 
 fn listed(one: &str, many: &str, names: &[&str]) -> String {
