@@ -90,13 +90,19 @@ test("on paper a picture on white stands for the canvas, whatever the screen's t
   await its.withPage(async (page) => {
     await openLoop(page);
     const stand = await printed(page);
+    // A4 at 96 px an inch.
+    await page.setViewportSize({ width: 794, height: 1123 });
     assert.equal(await page.locator(".stage > canvas").isVisible(), false);
+    const [box, stage] = [await stand.locator("canvas").boundingBox(), await page.locator(".stage").boundingBox()];
+    assert.ok(box.height > 150 && box.y >= stage.y && box.y + box.height <= stage.y + stage.height + 1, JSON.stringify({ box, stage }));
+    await shot(page, "printed-preview", { clip: stage });
     const found = await countPixels(page, await stand.locator("canvas").screenshot());
     assert.ok(found.clay > 4 && found.colours > 60, JSON.stringify(found));
     assert.deepEqual(found.paper, [255, 255, 255]);
     assert.equal(await page.locator(".moves").isVisible(), false);
     await page.evaluate(() => dispatchEvent(new Event("afterprint")));
     await page.emulateMedia({ media: "screen" });
+    await page.setViewportSize({ width: 1440, height: 900 });
     assert.equal(await stand.locator("canvas").count(), 0);
     await settled(page);
     const { paper } = await countPixels(page, await page.locator(".stage > canvas").screenshot());

@@ -243,7 +243,8 @@ impl Look {
 
     /// The colour of six hexadecimal digits after a number sign, or none.
     pub fn colour_of(word: &str) -> Option<[u8; 3]> {
-        let digits = word.strip_prefix('#').filter(|it| it.len() == 6 && it.bytes().all(|it| it.is_ascii_hexdigit()))?;
+        let digits =
+            word.strip_prefix('#').filter(|it| it.len() == 6 && it.bytes().all(|it| it.is_ascii_hexdigit()))?;
         let all = u32::from_str_radix(digits, 16).ok()?;
         let [_, red, green, blue] = all.to_be_bytes();
         Some([red, green, blue])

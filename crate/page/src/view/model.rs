@@ -285,8 +285,21 @@ impl Model {
     /// The picture in plain words.
     pub fn description(&self) -> String {
         let drawn: Vec<&str> = self.drawn().map(|(name, _)| name.as_str()).collect();
+        let drawn = self.numbered(&drawn);
         words::description(&self.scene, &drawn, self.selected.as_deref(), self.section, self.grid_step())
             + words::shown(self.scene.look.map(|look| look.clarity), self.shows_coolant())
+    }
+
+    /// Runs in the design's order, with the numbers that stand beside them where there are several.
+    fn numbered(&self, names: &[&str]) -> Vec<String> {
+        let runs = &self.scene.runs;
+        let number = |(index, run): (usize, &Run)| match runs.len() {
+            1 => run.name.clone(),
+            _ => format!("{} {}", index + 1, run.name),
+        };
+        let here = runs.iter().enumerate().filter(|(_, run)| names.contains(&run.name.as_str())).map(number);
+        let elsewhere = names.iter().filter(|name| self.scene.run(name).is_none()).map(|name| (*name).to_string());
+        here.chain(elsewhere).collect()
     }
 
     /// What a fit shows: everything that stands in the scene, with the axes where they stand by it; or, where nothing

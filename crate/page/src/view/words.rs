@@ -4,7 +4,7 @@ use super::look::Clarity;
 use super::scene::Scene;
 
 /// What the picture shows; `drawn` names the runs whose tubes it holds, `square` is the spacing of its paper, mm.
-pub fn description(scene: &Scene, drawn: &[&str], selected: Option<&str>, section: bool, square: f64) -> String {
+pub fn description(scene: &Scene, drawn: &[String], selected: Option<&str>, section: bool, square: f64) -> String {
     if scene.ports.is_empty() && scene.runs.is_empty() && scene.keep_outs.is_empty() {
         return "Preview of an empty design: squared paper and the axes x, y and z.".to_string();
     }
@@ -39,7 +39,7 @@ pub fn shown(clarity: Option<Clarity>, coolant: bool) -> &'static str {
     }
 }
 
-fn listed(one: &str, many: &str, names: &[&str]) -> String {
+fn listed(one: &str, many: &str, names: &[String]) -> String {
     let count = counted(one, many, names.len());
     if names.is_empty() { count } else { format!("{count} ({})", names.join(", ")) }
 }

@@ -59,7 +59,7 @@ fn a_ring_stands_clear_of_its_own_tube_whatever_side_is_looked_from() {
         for (ring, run) in rings(&scene, &camera).iter().zip(&scene.runs) {
             let ends = [0, 1].map(|point| camera.project(&run.centreline[point].into()));
             let [(ax, ay), (bx, by)] = ends;
-            let long = ((bx - ax).powi(2) + (by - ay).powi(2)).sqrt();
+            let long = libm::hypot(bx - ax, by - ay);
             let off = ((bx - ax) * (ring[1] - ay) - (by - ay) * (ring[0] - ax)).abs() / long;
             let flank = 0.5 * run.outer_diameter * camera.scale();
             assert!(off > flank + 0.5 * ring[2], "{side:?}: {off} from the axis, flank at {flank}");
