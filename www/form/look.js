@@ -1,17 +1,18 @@
 // How the material looks: for the picture alone, so it can be chosen for a shipped material too.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 import { live } from "../vendor/directives/live.js";
 import { valueAt } from "../design/pointer.js";
 import { choiceField, row } from "./field.js";
 import { notesAt } from "./notes.js";
+import { say } from "../words/say.js";
 import { idOf } from "./sheet.js";
 
 /** @import { Look } from "../design/types.js" */
 /** @import { Sheet } from "./sheet.js" */
 
 const PLACE = "/process/material/look";
-const CLARITIES = [["", "As the preview draws it"], ["opaque", "Opaque"], ["translucent", "Translucent"], ["clear", "Clear"]];
+const CLARITIES = [["", say`As the preview draws it`], ["opaque", say`Opaque`], ["translucent", say`Translucent`], ["clear", say`Clear`]];
 
 /** @param {Sheet} sheet */
 export function lookFields(sheet) {

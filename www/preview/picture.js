@@ -2,6 +2,8 @@
 
 import { download } from "../result/download.js";
 import { wordsOf } from "../words/errors.js";
+import { say } from "../words/say.js";
+import { described } from "./described.js";
 
 /** @import { App } from "../app.js" */
 
@@ -20,12 +22,12 @@ export async function savePicture(app) {
   const { solid } = app.preview;
   /** @type {HTMLCanvasElement | undefined} */
   let sheet;
-  const words = solid.description;
+  const words = described(solid.description);
   const drawn = solid.large(TIMES, (canvas) => {
     sheet = captioned(canvas, app.store.design.name.trim(), words, solid.theme);
   });
   if (!drawn || !sheet) {
-    const text = "No picture was made: the graphics are lost at the moment. Press again once the preview is back, or choose the drawing.";
+    const text = say`No picture was made: the graphics are lost at the moment. Press again once the preview is back, or choose the drawing.`;
     app.say("file", { kind: "trouble", text });
     return;
   }
@@ -35,7 +37,7 @@ export async function savePicture(app) {
     download(new Uint8Array(await blob.arrayBuffer()), name.replace(/\.json$/, ".png"));
     app.say("file", undefined);
   } catch (error) {
-    app.say("file", { kind: "trouble", text: `No picture was made: ${wordsOf(error)}` });
+    app.say("file", { kind: "trouble", text: say`No picture was made: ${wordsOf(error)}` });
   }
 }
 
@@ -108,7 +110,7 @@ function fontOf({ size, weight }, fine) {
 /** @param {HTMLCanvasElement} sheet */
 function flat(sheet) {
   const context = sheet.getContext("2d");
-  if (!context) throw new Error("this browser has no room for the picture");
+  if (!context) throw new Error(say`the browser has no room for it`);
   return context;
 }
 
@@ -118,6 +120,6 @@ function flat(sheet) {
  */
 function pngOf(sheet) {
   return new Promise((done, failed) => {
-    sheet.toBlob((blob) => (blob ? done(blob) : failed(new Error("the browser has no room for the picture"))), "image/png");
+    sheet.toBlob((blob) => (blob ? done(blob) : failed(new Error(say`the browser has no room for it`))), "image/png");
   });
 }

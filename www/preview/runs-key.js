@@ -1,6 +1,6 @@
 // What the numbers in the preview stand for: the runs in the design's order, told apart without colour.
 
-import { html, nothing } from "../vendor/lit-html.js";
+import { html, nothing } from "../words/html.js";
 
 // More of them would leave no room for the picture.
 const MOST = 12;
