@@ -13,6 +13,11 @@ const STATES = {
     await page.getByRole("button", { name: "Start from…" }).click();
     await page.locator(".menu .choice", { hasText: "Demo" }).nth(1).click();
   },
+  "clear tubes": async (page) => {
+    await page.getByRole("button", { name: "Start from…" }).click();
+    await page.locator(".menu .choice", { hasText: "A loop of four tubes" }).click();
+    await page.locator("#at-process-material").selectOption({ label: "clear resin" });
+  },
   "what if": async (page) => {
     await page.locator(".what-if > summary").click();
     await page.locator("#what-if-outer_diameters").fill("10, 12");

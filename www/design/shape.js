@@ -37,6 +37,7 @@ const material = object({
   hdt_045_c: known, hdt_180_c: known, strength_mpa: known, modulus_mpa: known, elongation_percent: known,
   expansion_um_per_m_k: known, water_uptake_percent: known, across_layers: known, tight_from_mm: known,
   roughness_um: known, price_per_l: known, cautions: perhaps(text), source: perhaps(text),
+  look: perhaps(either(nothing, object({ clarity: perhaps(either(text, nothing)), colour: perhaps(text) }))),
 });
 const printer = object({
   name: text, build_volume: point, least_wall: typed, tolerance: known, margin: perhaps(typed), layer_mm: known, spot_mm: known,

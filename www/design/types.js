@@ -38,12 +38,13 @@
 /** @typedef {{ name: string, box: { min: Point, max: Point } }} BoxKeepOut */
 /** @typedef {{ name: string, cylinder: { from: Point, to: Point, radius: Typed } }} CylinderKeepOut */
 /** @typedef {BoxKeepOut | CylinderKeepOut} KeepOut */
+/** @typedef {{ clarity?: string | null, colour?: string }} Look how a material looks, for pictures alone */
 /** @typedef {Typed | null} Known a figure, or none where it is not known */
 /**
  * @typedef {{ name: string, way?: string | null, density_g_per_cm3: Typed, glass_c?: Known, semicrystalline?: boolean,
  *   hdt_045_c?: Known, hdt_180_c?: Known, strength_mpa?: Known, modulus_mpa?: Known, elongation_percent?: Known,
  *   expansion_um_per_m_k?: Known, water_uptake_percent?: Known, across_layers?: Known, tight_from_mm?: Known,
- *   roughness_um?: Known, price_per_l?: Known, cautions?: string, source?: string }} Material
+ *   roughness_um?: Known, price_per_l?: Known, look?: Look | null, cautions?: string, source?: string }} Material
  */
 /** @typedef {{ warm: Typed, lasting: Typed, safety: Typed }} Factors what strength is lessened by */
 /** @typedef {{ length: Typed, clearance: Typed, wall: Typed, key_depth: Typed, bond_mpa: Typed }} Joint how pieces are joined */

@@ -83,6 +83,7 @@
  *   keep_outs: { name: string, box?: { min: Xyz, max: Xyz }, cylinder?: { from: Xyz, to: Xyz, radius: number } }[],
  *   runs: { name: string, made: boolean, outer_diameter: number, bore: number, lobed: [number, number] | null,
  *     centreline: Xyz[], corners: Xyz[], stations: number[], turns: TurnDrawn[] }[],
+ *   look?: { clarity: "opaque" | "translucent" | "clear", colour: string },
  *   bounds: { min: Xyz, max: Xyz } | null }} Scene
  */
 

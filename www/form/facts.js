@@ -9,7 +9,7 @@ import { say } from "../words/say.js";
 /** @import { Sheet } from "./sheet.js" */
 
 /** Keys that are told elsewhere or in words. */
-const NO_FIGURES = ["name", "source", "cautions", "points"];
+const NO_FIGURES = ["name", "source", "cautions", "points", "look"];
 
 /**
  * @param {Sheet} sheet

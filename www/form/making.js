@@ -3,6 +3,7 @@
 import { html } from "../words/html.js";
 import { showTyped } from "../design/typed.js";
 import { numberField, pointGroup, row } from "./field.js";
+import { lookFields } from "./look.js";
 import { materialFigures } from "./material.js";
 import { notesAt } from "./notes.js";
 import { section } from "./section.js";
@@ -24,7 +25,7 @@ export function makingSection(sheet) {
       main: ["hdt_180_c", "strength_mpa", "elongation_percent", "tight_from_mm"],
       figures: (place) => materialFigures(sheet, place),
     })}
-    ${factors(sheet)} ${joint(sheet)}
+    ${lookFields(sheet)} ${factors(sheet)} ${joint(sheet)}
     ${stuff(sheet, "/process/printer", printers, {
       main: ["build_volume", "least_wall", "tolerance"],
       figures: (place) => html`${pointGroup(sheet, `${place}/build_volume`)}

@@ -2,7 +2,7 @@
 
 import { html, nothing } from "../words/html.js";
 import { valueAt } from "../design/pointer.js";
-import { same } from "../words/presets.js";
+import { alike } from "../words/presets.js";
 import { facts } from "./facts.js";
 import { longTextField, row, textField } from "./field.js";
 import { isBad, notesAt } from "./notes.js";
@@ -26,7 +26,7 @@ const setAside = new Map();
  */
 export function stuff(sheet, place, shipped, how) {
   const value = /** @type {string | Stuff} */ (valueAt(sheet.design, place));
-  const chosen = shipped.findIndex((one) => same(one, value) || one.name === value);
+  const chosen = shipped.findIndex((one) => alike(one, value) || one.name === value);
   const own = typeof value === "object" && chosen < 0 ? value : undefined;
   const preset = shipped[chosen];
   const quantity = sheet.words.quantity(place);

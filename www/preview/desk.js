@@ -4,6 +4,8 @@ import { standing } from "../result/findings.js";
 import { described } from "./described.js";
 import { Handles } from "./handles.js";
 import { Preview } from "./host.js";
+import { savePicture } from "./picture.js";
+import { printWith } from "./printing.js";
 
 /** @import { App } from "../app.js" */
 /** @import { Scene } from "../engine/messages.js" */
@@ -29,6 +31,7 @@ export class PreviewDesk {
       app.redraw();
     }, app.redraw);
     this.handles = new Handles(app, this.solid);
+    printWith(this.solid, () => ({ scene: this.#scene(), words: this.state().words, selected: app.selected }));
   }
 
   /**
@@ -56,6 +59,8 @@ export class PreviewDesk {
       words: described(this.solid.description) || standing(store.design, problems, findings),
       stale: problems.length > 0 && report !== undefined,
       selected,
+      runs: store.design.runs.map(({ name }) => name),
+      savePicture: () => void savePicture(this.#app),
       setDrawn: (choice) => {
         this.#drawn = choice;
         redraw();

@@ -53,6 +53,7 @@ function view(scene, bounds, side, most, selected) {
       ${scene.runs.map((run) => tube(run, flat, selected))}
       ${scene.collars.map((collar) => round(collar.from, collar.to, collar.radius, flat, "collar"))}
       ${scene.ports.map((port) => seat(port, flat, edge))}
+      ${scene.runs.length > 1 ? scene.runs.map((run, index) => tag(run, index + 1, flat, edge)) : nothing}
       <g class="scale"><path d="M${left} ${foot}h${bar}M${left} ${foot - edge / 4}v${edge / 2}M${left + bar} ${foot - edge / 4}v${edge / 2}"/>
         <text x=${left + bar + edge / 3} y=${foot + edge / 4} font-size=${edge * 0.9}>${bar} mm</text></g>
     </svg>
@@ -74,6 +75,23 @@ function tube(run, flat, selected) {
     <path class="bore" d=${path} stroke-width=${run.bore}/>
     <path class="middle" d=${path}/>
   </g>`;
+}
+
+/**
+ * A run's number, on its longest straight: tubes are told apart without colour.
+ * @param {Scene["runs"][number]} run
+ * @param {number} number
+ * @param {(point: Xyz) => Flat} flat
+ * @param {number} edge
+ */
+function tag(run, number, flat, edge) {
+  const points = run.centreline.map(flat);
+  const far = (/** @type {number} */ at) => Math.hypot(points[at + 1][0] - points[at][0], points[at + 1][1] - points[at][1]);
+  const longest = points.slice(1).reduce((best, _, at) => (far(at) > far(best) ? at : best), 0);
+  if (points.length < 2) return nothing;
+  const [x, y] = [0, 1].map((axis) => (points[longest][axis] + points[longest + 1][axis]) / 2);
+  return svg`<g class="tag"><circle cx=${x} cy=${y} r=${edge * 0.55}/>
+    <text x=${x} y=${y + edge * 0.27} font-size=${edge * 0.75} text-anchor="middle">${number}</text></g>`;
 }
 
 /**

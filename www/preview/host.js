@@ -39,6 +39,8 @@ export class Preview {
   /** @type {"light" | "dark"} */
   #theme = "light";
   #section = false;
+  /** Whether the coolant is shown; where it was not chosen the material decides. @type {boolean | undefined} */
+  #coolant;
   /** @type {string | null} */
   #selected = null;
 
@@ -58,6 +60,15 @@ export class Preview {
 
   get section() {
     return this.#section;
+  }
+
+  get theme() {
+    return this.#theme;
+  }
+
+  /** Whether the coolant is seen. */
+  get coolant() {
+    return this.#try((view) => view.showsCoolant()) ?? false;
   }
 
   /**
@@ -87,6 +98,7 @@ export class Preview {
     this.#change((view) => {
       view.setTheme(this.#theme);
       view.setSection(this.#section);
+      view.setCoolant(this.#coolant);
       view.setSelected(this.#selected ?? undefined);
       if (scene !== undefined) view.setScene(scene);
     });
@@ -169,6 +181,39 @@ export class Preview {
   setSection(on) {
     this.#section = on;
     this.#change((view) => view.setSection(on));
+  }
+
+  /** @param {boolean} on */
+  setCoolant(on) {
+    this.#coolant = on;
+    this.#change((view) => view.setCoolant(on));
+  }
+
+  /**
+   * Draws what is seen so many times as large, and lets `take` have the canvas while that stands on it; nobody sees it.
+   * @param {number} times
+   * @param {(canvas: HTMLCanvasElement) => void} take
+   * @param {"light" | "dark"} [theme] in other colours than are seen
+   * @returns {boolean} whether it could be drawn
+   */
+  large(times, take, theme = this.#theme) {
+    const [canvas, view] = [this.#canvas, this.#view];
+    if (!canvas || !view || this.#lost !== 0 || this.#size[0] === 0) return false;
+    for (const [run, mesh] of this.#waiting) this.#try((it) => it.setTube(run, mesh.positions, mesh.indices));
+    this.#waiting.clear();
+    let done = false;
+    // A context that was lost this moment is no reason to let the view go: the browser may give it back.
+    try {
+      view.setTheme(theme);
+      view.drawLarge(times, () => {
+        take(canvas);
+        done = true;
+      });
+    } catch {
+      done = false;
+    }
+    this.#change((it) => it.setTheme(this.#theme));
+    return done;
   }
 
   /**

@@ -9,6 +9,7 @@ import { say } from "../words/say.js";
 import { drawing } from "./drawing.js";
 import { listen } from "./gestures.js";
 import { handlesPart } from "./handles-part.js";
+import { runsKey } from "./runs-key.js";
 
 /** @import { Scene } from "../engine/messages.js" */
 /** @import { Handles } from "./handles.js" */
@@ -16,7 +17,7 @@ import { handlesPart } from "./handles-part.js";
 
 /**
  * @typedef {{ preview: Preview, handles: Handles, scene: Scene | undefined, drawn: boolean, trouble: string | undefined, words: string,
- *   stale: boolean, selected: string | null, setDrawn: (drawn: boolean) => void, redraw: () => void }} PreviewState
+ *   stale: boolean, selected: string | null, runs: string[], savePicture: () => void, setDrawn: (drawn: boolean) => void, redraw: () => void }} PreviewState
  *   `drawn`: the flat drawing is shown instead of the solid view. `words`: what is to be seen, for who cannot see it.
  */
 
@@ -36,10 +37,12 @@ export function previewPanel(state) {
       <canvas ${ref((canvas) => attach(canvas, preview, handles))} ?hidden=${drawn} tabindex="0" role="img"
         aria-label=${words} aria-describedby="preview-keys"></canvas>
       ${drawn ? guard([state.scene, words, state.selected], () => drawing(state.scene, words, state.selected)) : nothing}
+      <div class="printed" aria-hidden="true"></div>
       ${!drawn && preview.squares > 0 ? html`<p class="paper">Squares of ${short(preview.squares)} mm</p>` : nothing}
       ${held ? html`<p class="held-words" aria-hidden="true">${held}</p>` : nothing}
       ${stale ? html`<p class="stale-words">The last complete design. Fill in or mend what is marked.</p>` : nothing}
     </div>
+    ${runsKey(state.runs)}
     ${trouble ? html`<p class="trouble">${trouble}</p>` : nothing}
     <div class="moves">
       <div class="group" role="group" aria-label="Kind of preview">
@@ -55,7 +58,7 @@ export function previewPanel(state) {
 }
 
 /** @param {PreviewState} state */
-function solidMoves({ preview, handles, redraw }) {
+function solidMoves({ preview, handles, stale, redraw, savePicture }) {
   /** @type {(dx: number, dy: number) => () => void} */
   const turn = (dx, dy) => () => preview.act((view) => view.orbit(dx, dy));
   /** @type {(dx: number, dy: number) => () => void} */
@@ -66,9 +69,14 @@ function solidMoves({ preview, handles, redraw }) {
     preview.setSection(!preview.section);
     redraw();
   };
+  const coolant = () => {
+    preview.setCoolant(!preview.coolant);
+    redraw();
+  };
   return html`
-    <div class="group" role="group" aria-label="Cut">
+    <div class="group" role="group" aria-label="Inside">
       <button type="button" aria-pressed=${preview.section} @click=${section}>Cut open</button>
+      <button type="button" aria-pressed=${preview.coolant} @click=${coolant}>Show coolant</button>
     </div>
     <div class="group" role="group" aria-label="Look from">
       <button type="button" @click=${() => preview.act((view) => view.fit())}>Fit</button>
@@ -79,6 +87,7 @@ function solidMoves({ preview, handles, redraw }) {
       <button type="button" @click=${zoom(1.25)}>${sign("add")}<span class="unseen">Zoom in</span></button>
     </div>
     ${cluster(say`Turn`, TURNS, turn, 30)} ${cluster(say`Move`, MOVES, move, 40)}
+    <button type="button" class="picture" ?disabled=${stale} @click=${savePicture}>Picture (.png)</button>
     ${handlesPart(handles, redraw)}`;
 }
 

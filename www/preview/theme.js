@@ -5,6 +5,8 @@ const KEY = "tubewright.theme";
 /** @type {Choice[]} */
 const CHOICES = ["system", "light", "dark"];
 const system = matchMedia("(prefers-color-scheme: dark)");
+// With colours of the person's own the page has no say in them, and the system says whether they are dark.
+const own = matchMedia("(forced-colors: active)");
 
 /** @returns {Choice} */
 export function chosenTheme() {
@@ -15,7 +17,7 @@ export function chosenTheme() {
 /** The theme in force. @returns {"light" | "dark"} */
 export function themeInForce() {
   const chosen = chosenTheme();
-  if (chosen !== "system") return chosen;
+  if (chosen !== "system" && !own.matches) return chosen;
   return system.matches ? "dark" : "light";
 }
 
@@ -42,5 +44,5 @@ export function startTheme(listener) {
     // As above.
   }
   document.documentElement.dataset.theme = CHOICES.find((choice) => choice === kept) ?? "system";
-  system.addEventListener("change", listener);
+  for (const query of [system, own]) query.addEventListener("change", listener);
 }

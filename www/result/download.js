@@ -21,6 +21,7 @@ function typeOf(name) {
   if (name.endsWith(".stl")) return "model/stl";
   if (name.endsWith(".3mf")) return "model/3mf";
   if (name.endsWith(".csv")) return "text/csv";
+  if (name.endsWith(".png")) return "image/png";
   if (name.endsWith(".svg")) return "image/svg+xml";
   if (name.endsWith(".zip")) return "application/zip";
   return "application/json";

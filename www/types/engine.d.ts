@@ -35,10 +35,13 @@ export class View {
   fit(): void;
   look(side: string): void;
   setSection(on: boolean): void;
+  setCoolant(shown: boolean | undefined): void;
+  showsCoolant(): boolean;
   setTheme(theme: string): void;
   setSelected(run: string | undefined): void;
   draw(): void;
   needsDraw(): boolean;
+  drawLarge(times: number, take: Function): void;
   lost(): void;
   restored(): void;
   description(): string;

@@ -2,7 +2,7 @@
 // panel is open, one question at a time; the design and the lists as they are when an answer comes are asked about next.
 
 import { wordsOf } from "../words/errors.js";
-import { same } from "../words/presets.js";
+import { alike } from "../words/presets.js";
 import { sizeWords, TUBE } from "./columns.js";
 import { readSizes } from "./sizes.js";
 import { suggested } from "./suggest.js";
@@ -165,7 +165,7 @@ export class WhatIf {
       const [found, [now]] = await Promise.all([rows(request), rows({ run: request.run })]);
       const shipped = this.#app.presets.materials;
       const isSame = (/** @type {Variant} */ row) => request.materials.length === 0
-        || shipped.some((material) => material.name === row.material && same(material, design.process.material)) || design.process.material === row.material;
+        || shipped.some((material) => material.name === row.material && alike(material, design.process.material)) || design.process.material === row.material;
       this.rows = told(request, found, now, isSame);
       [this.#about, this.#asked, this.trouble] = [design, asked, { list: "", words: "" }];
     } catch (error) {

@@ -19,6 +19,15 @@ export function readPresets(text) {
 }
 
 /**
+ * Whether two things are the same by their figures: a shipped resin comes in many colours.
+ * @param {import("../design/types.js").Stuff} one
+ * @param {unknown} other
+ */
+export function alike(one, other) {
+  return typeof other === "object" && other !== null && same({ ...one, look: null }, { ...other, look: null });
+}
+
+/**
  * Whether two plain values say the same. A figure that is left out says as much as one that is null: not known.
  * @param {unknown} one
  * @param {unknown} other

@@ -3,7 +3,7 @@
 
 use serde::Deserialize;
 
-use crate::design::{Base, Coolant, Material, Printer, PumpPoint, PumpStated, Way};
+use crate::design::{Base, Clarity, Coolant, Look, Material, Printer, PumpPoint, PumpStated, Way};
 
 const FITTINGS: &str = include_str!("../../../presets/fittings.json");
 const TUBES: &str = include_str!("../../../presets/tubes.json");
@@ -37,6 +37,11 @@ pub fn all() -> String {
 pub fn materials() -> Vec<Material> {
     let rows: Vec<Stuff> = rows(MATERIALS);
     rows.into_iter().map(Stuff::material).collect()
+}
+
+/// How the shipped material of that name looks; none where there is no such material, or nothing is said of its look.
+pub fn look_of(material: &str) -> Option<Look> {
+    materials().into_iter().find(|shipped| shipped.name == material).and_then(|shipped| shipped.look)
 }
 
 /// The shipped coolants.
@@ -110,6 +115,8 @@ struct Stuff {
     tight_from_mm: Option<f64>,
     roughness_um: Option<f64>,
     price_per_l: Option<f64>,
+    #[serde(default)]
+    look: Option<Seen>,
     cautions: String,
     source: String,
 }
@@ -133,9 +140,25 @@ impl Stuff {
             tight_from_mm: self.tight_from_mm,
             roughness_um: self.roughness_um,
             price_per_l: self.price_per_l,
+            look: self.look.and_then(Seen::look),
             cautions: self.cautions,
             source: self.source,
         }
+    }
+}
+
+/// A look as the file has it.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Seen {
+    clarity: String,
+    colour: String,
+}
+
+impl Seen {
+    fn look(self) -> Option<Look> {
+        let clarity = Clarity::ALL.into_iter().find(|clarity| clarity.word() == self.clarity)?;
+        Some(Look { clarity, colour: Look::colour_of(&self.colour)? })
     }
 }
 

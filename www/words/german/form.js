@@ -108,6 +108,11 @@ export const FORM = {
   "The loop": "Der Kreislauf",
   "What drives the coolant, the heat that it carries, and what else it passes beside the tubes.":
     "Was das Kühlmittel antreibt, welche Wärme es trägt und was es außer den Rohren durchfließt.",
+  // form/look.js
+  "As the preview draws it": "Wie die Vorschau es zeichnet",
+  "Opaque": "Undurchsichtig",
+  "Translucent": "Durchscheinend",
+  "Clear": "Klar",
   // form/making.js
   "Making": "Herstellung",
   "What the tubes are printed in and on. The shipped figures are cautious ones of a class: put in those of the sheet that came with yours.":

@@ -178,6 +178,12 @@ export const HINTS = {
     "Wie uneben die Bohrung wie gedruckt ist: Harz 2 bis 10, Pulver 20 bis 60, Filament 50 bis 150.",
   "What a litre of it costs you, in your own money; by weight, multiply the price of a kilogram by the density.":
     "Was ein Liter davon kostet, in eigener Währung; nach Gewicht den Preis je Kilogramm mit der Dichte malnehmen.",
+  "How the material looks, for the picture alone; nothing is reckoned with it.":
+    "Wie das Material aussieht, nur für das Bild; gerechnet wird damit nichts.",
+  "Clear and translucent tubes show their bore and the coolant in it.":
+    "Klare und durchscheinende Rohre zeigen ihre Bohrung und das Kühlmittel darin.",
+  "The colour of the finished tube by daylight: six hexadecimal digits after a number sign.":
+    "Die Farbe des fertigen Rohrs bei Tageslicht: sechs Hexadezimalziffern nach einem Rautezeichen.",
   "What to mind with this material.": "Was bei diesem Material zu beachten ist.",
   "Where the figures come from.": "Woher die Werte kommen.",
   "Share of its strength that a printed tube keeps at 50 °C; common practice, no source.":

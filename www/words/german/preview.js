@@ -13,6 +13,12 @@ export const PREVIEW = {
   "Selected: {0}.": "Ausgewählt: {0}.",
   "The tubes are cut open along the bore.": "Die Rohre sind der Länge nach aufgeschnitten.",
   "Squares of {0} mm.": "Kästchen von {0} mm.",
+  "The tubes are clear and the coolant in them shows.": "Die Rohre sind klar, und das Kühlmittel darin ist zu sehen.",
+  "The tubes are clear.": "Die Rohre sind klar.",
+  "The tubes are translucent and the coolant in them shows.":
+    "Die Rohre sind durchscheinend, und das Kühlmittel darin ist zu sehen.",
+  "The tubes are translucent.": "Die Rohre sind durchscheinend.",
+  "The coolant in the tubes is shown.": "Das Kühlmittel in den Rohren wird gezeigt.",
   // preview/drawing.js
   "Front: x across, z up": "Vorn: x quer, z nach oben",
   "Side: y across, z up": "Seite: y quer, z nach oben",
@@ -88,8 +94,10 @@ export const PREVIEW = {
   "Squares of {0} mm": "Kästchen von {0} mm",
   "The last complete design. Fill in or mend what is marked.":
     "Der letzte vollständige Entwurf. Ausfüllen oder beheben, was markiert ist.",
-  "Cut": "Schnitt",
+  "Inside": "Innen",
   "Cut open": "Aufschneiden",
+  "Show coolant": "Kühlmittel zeigen",
+  "Picture (.png)": "Bild (.png)",
   "Look from": "Blick von",
   "Fit": "Einpassen",
   "Zoom": "Zoom",
@@ -97,6 +105,14 @@ export const PREVIEW = {
   "Zoom in": "Hineinzoomen",
   "Turn": "Drehen",
   "Move": "Schieben",
+  // preview/picture.js
+  "No picture was made: the graphics are lost at the moment. Press again once the preview is back, or choose the drawing.":
+    "Es wurde kein Bild gemacht: die Grafik ist gerade verloren. Noch einmal drücken, sobald die Vorschau wieder da ist, oder die Zeichnung wählen.",
+  "No picture was made: {0}": "Es wurde kein Bild gemacht: {0}",
+  "the browser has no room for it": "der Browser hat dafür keinen Platz",
+  // preview/runs-key.js
+  "Numbers in the preview": "Nummern in der Vorschau",
+  "and {0} more in the order of the form": "und {0} weitere in der Reihenfolge des Formulars",
   // preview/snap.js
   "point": "Punkt",
   "coil": "Wendel",

@@ -44,6 +44,8 @@ export const REFUSALS = [
   ["{label}: give the number without quotes, {number}.",
     "{label}: die Zahl ohne Anführungszeichen angeben, {number}."],
   ["{label}: write {number}, with a point.", "{label}: als {number} mit Punkt schreiben."],
+  ["{label}: {text} is no colour. Give six hexadecimal digits after a number sign, such as \"#d8e6e2\".",
+    "{label}: {text} ist keine Farbe. Sechs Hexadezimalziffern nach einem Rautezeichen angeben, etwa \"#d8e6e2\"."],
   ["{label}: leave the unit out and write {number}.",
     "{label}: die Einheit weglassen und {number} schreiben."],
   ["degrees", "Grad"],

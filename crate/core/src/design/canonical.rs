@@ -7,6 +7,7 @@ use super::model::{
 use super::parse::{FORMAT, VERSION};
 use super::working::{Coolant, LeakReadings, Loop, LoopPart, PumpStated};
 use super::writer::Writer;
+use crate::presets;
 
 /// The design's canonical text, with a line feed at its end. Parsing it gives the same design; writing that gives the
 /// same text.
@@ -228,9 +229,22 @@ fn material(w: &mut Writer, material: &Material) {
         w.known("tight_from_mm", material.tight_from_mm);
         w.known("roughness_um", material.roughness_um);
         w.known("price_per_l", material.price_per_l);
+        look(w, material);
         w.text("cautions", &material.cautions);
         w.text("source", &material.source);
     });
+}
+
+fn look(w: &mut Writer, material: &Material) {
+    match material.look {
+        Some(look) => w.key("look").inline_object(|w| {
+            w.text("clarity", look.clarity.word());
+            w.text("colour", &look.colour_word());
+        }),
+        // Nothing is said of nothing, but where the material's name alone would say something.
+        None if presets::look_of(&material.name).is_some() => w.null("look"),
+        None => {}
+    }
 }
 
 fn factors(w: &mut Writer, factors: &Factors) {

@@ -115,10 +115,32 @@ pub struct Material {
     pub roughness_um: Option<f64>,
     /// Price of a litre of printed part, in the builder's money.
     pub price_per_l: Option<f64>,
+    /// How it is to be drawn; none where nothing is said.
+    pub look: Option<Look>,
     /// What to mind with it; may be empty.
     pub cautions: String,
     /// Where the figures come from.
     pub source: String,
+}
+
+/// How a material looks: for pictures alone, nothing is reckoned with it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Look {
+    /// How much of what is behind it shows.
+    pub clarity: Clarity,
+    /// Its colour by daylight: red, green, blue, sRGB.
+    pub colour: [u8; 3],
+}
+
+/// How much of what is behind a wall of a material shows.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Clarity {
+    /// Nothing.
+    Opaque,
+    /// Shades of it.
+    Translucent,
+    /// All of it.
+    Clear,
 }
 
 /// How a material is printed.
@@ -195,6 +217,37 @@ impl Way {
             Self::Powder => "powder",
             Self::Filament => "filament",
         }
+    }
+}
+
+impl Clarity {
+    /// Every clarity.
+    pub const ALL: [Self; 3] = [Self::Opaque, Self::Translucent, Self::Clear];
+
+    /// How the document writes it.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Opaque => "opaque",
+            Self::Translucent => "translucent",
+            Self::Clear => "clear",
+        }
+    }
+}
+
+impl Look {
+    /// The colour as the document writes it: `#d8e6e2`.
+    pub fn colour_word(&self) -> String {
+        let [red, green, blue] = self.colour;
+        format!("#{red:02x}{green:02x}{blue:02x}")
+    }
+
+    /// The colour of six hexadecimal digits after a number sign, or none.
+    pub fn colour_of(word: &str) -> Option<[u8; 3]> {
+        let digits =
+            word.strip_prefix('#').filter(|it| it.len() == 6 && it.bytes().all(|it| it.is_ascii_hexdigit()))?;
+        let all = u32::from_str_radix(digits, 16).ok()?;
+        let [_, red, green, blue] = all.to_be_bytes();
+        Some([red, green, blue])
     }
 }
 

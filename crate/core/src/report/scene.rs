@@ -6,7 +6,7 @@ use serde::Serialize;
 use super::numbers::point;
 use super::runs::skin_bounds;
 use crate::centreline::{Bounds, Centreline, Form, Piece, Shape};
-use crate::design::{KeepOut, KeepOutShape};
+use crate::design::{KeepOut, KeepOutShape, Look};
 use crate::engine::Stages;
 use crate::layout::{Collar, PlacedPort, PlacedRun, PlacedStation, Vec3};
 
@@ -30,6 +30,7 @@ pub fn scene(stages: &Stages<'_>) -> String {
             .collect(),
         keep_outs: design.keep_outs.iter().map(KeepOutDrawn::of).collect(),
         runs: (0..design.runs.len()).map(|run| RunDrawn::of(stages, run)).collect(),
+        look: design.process.material.look.map(LookDrawn::of),
         bounds: BoundsDrawn::of(&round(stages)),
     };
     serde_json::to_string(&scene).unwrap_or_default()
@@ -41,7 +42,16 @@ struct Scene<'a> {
     collars: Vec<CollarDrawn<'a>>,
     keep_outs: Vec<KeepOutDrawn<'a>>,
     runs: Vec<RunDrawn<'a>>,
+    /// Of the material; left out where nothing is said of it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    look: Option<LookDrawn>,
     bounds: BoundsDrawn,
+}
+
+#[derive(Serialize)]
+struct LookDrawn {
+    clarity: &'static str,
+    colour: String,
 }
 
 #[derive(Serialize)]
@@ -120,6 +130,12 @@ struct BendDrawn {
 struct BoundsDrawn {
     min: [f64; 3],
     max: [f64; 3],
+}
+
+impl LookDrawn {
+    fn of(look: Look) -> Self {
+        Self { clarity: look.clarity.word(), colour: look.colour_word() }
+    }
 }
 
 impl<'a> PortDrawn<'a> {

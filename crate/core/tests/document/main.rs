@@ -6,6 +6,7 @@ mod edit_mirror;
 mod edit_runs;
 mod edit_support;
 mod files;
+mod looks;
 mod patch;
 mod presets;
 mod properties;

@@ -1,4 +1,4 @@
-//! The canvas's WebGL2 context and the two programs that draw on it.
+//! The canvas's WebGL2 context and the programs that draw on it.
 
 use std::sync::Arc;
 
@@ -60,7 +60,7 @@ impl Device {
     }
 }
 
-/// The eye as both programs' uniforms.
+/// The eye as the programs' uniforms.
 pub struct Lens {
     /// Rows: right, up, toward the eye.
     pub turn: Mat3,

@@ -115,6 +115,20 @@ impl View {
         self.model.section = open;
     }
 
+    /// Shows the coolant in the tubes, or not; undefined where their material decides, which shows it where it can be
+    /// seen through.
+    #[wasm_bindgen(js_name = setCoolant)]
+    pub fn set_coolant(&mut self, shown: Option<bool>) {
+        self.model.dirty |= shown != self.model.coolant;
+        self.model.coolant = shown;
+    }
+
+    /// Whether the coolant is shown.
+    #[wasm_bindgen(js_name = showsCoolant)]
+    pub fn shows_coolant(&self) -> bool {
+        self.model.shows_coolant()
+    }
+
     /// Takes a theme, light or dark. Throws an Error on another word.
     #[wasm_bindgen(js_name = setTheme)]
     pub fn set_theme(&mut self, name: &str) -> Result<(), JsError> {
@@ -147,6 +161,31 @@ impl View {
             picture.draw(&self.model, width, height);
             self.model.dirty = false;
         }
+    }
+
+    /// Draws as `draw()` does, but on a canvas so many times as wide and high, calls `take` while that stands, and puts
+    /// the canvas back as it was. The picture is the same, only finer. Throws an Error where nothing can be drawn.
+    #[wasm_bindgen(js_name = drawLarge)]
+    pub fn draw_large(&mut self, times: f64, take: &js_sys::Function) -> Result<(), JsError> {
+        let nothing = || JsError::new("nothing can be drawn: the graphics are lost, or the preview has no area");
+        if !self.can_draw() {
+            return Err(nothing());
+        }
+        let (width, height, fine) = (self.canvas.width(), self.canvas.height(), self.model.fine);
+        let most = f64::from(LARGEST_SIDE) / f64::from(width.max(height));
+        let times = if times.is_finite() { times.clamp(1.0, most.max(1.0)) } else { 1.0 };
+        let large = |side: u32| libm::round(f64::from(side) * times) as u32;
+        self.canvas.set_width(large(width));
+        self.canvas.set_height(large(height));
+        self.model.fine = fine * times;
+        self.draw();
+        let taken = if self.can_draw() { take.call0(&JsValue::NULL).map_err(|_| nothing()) } else { Err(nothing()) };
+        self.canvas.set_width(width);
+        self.canvas.set_height(height);
+        self.model.fine = fine;
+        self.model.dirty = true;
+        self.draw();
+        taken.map(|_| ())
     }
 
     /// To be called on `webglcontextlost`, after `preventDefault()`: lets go of all that was on the graphics card.

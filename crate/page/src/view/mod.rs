@@ -1,21 +1,24 @@
 //! The preview: tubes, ports, fittings, keep-outs, axes and squared paper on a canvas.
 //!
 //! It is given arrays and the engine's scene, never a design. What it reckons (the eye, normals, lines) is plain code
-//! that tests run natively; what touches the graphics card is in `host`, `device`, `solid` and `pen`, for wasm alone.
+//! that tests run natively; what touches the graphics card is in `host`, `device`, `picture`, `solid`, `glass` and `pen`, for wasm alone.
 
 pub mod axes;
 pub mod camera;
+pub mod coolant;
 pub mod furniture;
 pub mod grid;
 pub mod grip;
 pub mod guide;
 pub mod lathe;
+pub mod look;
 pub mod model;
 pub mod outline;
 pub mod scene;
 pub mod sight;
 pub mod skin;
 pub mod stroke;
+pub mod tags;
 pub mod theme;
 pub mod words;
 
@@ -24,6 +27,8 @@ mod tests;
 
 #[cfg(target_arch = "wasm32")]
 mod device;
+#[cfg(target_arch = "wasm32")]
+mod glass;
 #[cfg(target_arch = "wasm32")]
 mod host;
 #[cfg(target_arch = "wasm32")]

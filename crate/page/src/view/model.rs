@@ -8,6 +8,7 @@ use tubewright_core::layout::Vec3;
 use super::camera::{Ball, Camera, Side};
 use super::grid::Grid;
 use super::guide::Guide;
+use super::look::{Clarity, Look, mixed, on_paper};
 use super::scene::{Run, Scene};
 use super::skin;
 use super::theme::Theme;
@@ -39,6 +40,8 @@ pub struct Model {
     pub theme: Theme,
     /// True where the tubes are cut open.
     pub section: bool,
+    /// Whether the coolant is shown; none where the material decides.
+    pub coolant: Option<bool>,
     /// The selected run.
     pub selected: Option<String>,
     /// Where the handle is that is held, mm.
@@ -76,6 +79,7 @@ impl Model {
             tubes: BTreeMap::new(),
             theme: Theme::light(),
             section: false,
+            coolant: None,
             selected: None,
             held: None,
             dragged: false,
@@ -139,8 +143,8 @@ impl Model {
     /// Forgets scene, tubes and selection; the eye goes back to the corner.
     pub fn clear(&mut self) {
         let (width, height) = self.camera.size();
-        let (theme, fine, section, stamps) = (self.theme.clone(), self.fine, self.section, self.stamps);
-        *self = Self { theme, fine, section, stamps, ..Self::new() };
+        let (theme, fine, stamps) = (self.theme.clone(), self.fine, self.stamps);
+        *self = Self { theme, fine, stamps, section: self.section, coolant: self.coolant, ..Self::new() };
         self.scene_stamp = self.next_stamp();
         self.marks_stamp = self.scene_stamp;
         self.resize(width, height, fine);
@@ -212,6 +216,38 @@ impl Model {
         }
     }
 
+    /// Whether the coolant is seen: where it was chosen, else where the material lets it be seen.
+    pub fn shows_coolant(&self) -> bool {
+        let seen = self.scene.look.is_some_and(|look| look.is_see_through()) && !self.section;
+        self.coolant.unwrap_or(seen)
+    }
+
+    /// How clear the tubes' walls are drawn. A section needs walls that can be cut; the coolant needs some that can be
+    /// seen through, whatever they are made of.
+    pub fn clarity(&self) -> Clarity {
+        let stated = self.scene.look.map_or(Clarity::Opaque, |look| look.clarity);
+        match stated {
+            _ if self.section => Clarity::Opaque,
+            Clarity::Opaque if self.shows_coolant() => Clarity::Clear,
+            stated => stated,
+        }
+    }
+
+    /// The colour of a tube's material on the theme's paper: as stated, else clay.
+    pub fn tone(&self, chosen: bool) -> [f32; 3] {
+        let Some(Look { colour, .. }) = self.scene.look else {
+            return if chosen { self.theme.chosen } else { self.theme.tube };
+        };
+        let tone = on_paper(colour, self.theme.paper);
+        if chosen { mixed(tone, self.theme.chosen, 0.45) } else { tone }
+    }
+
+    /// Cut tube, and its hatching: of a stated colour both are shades of it.
+    pub fn cut(&self) -> [[f32; 3]; 2] {
+        let Some(look) = self.scene.look else { return self.theme.cut };
+        [mixed(look.colour, [1.0; 3], 0.72), mixed(on_paper(look.colour, [0.0; 3]), [0.0; 3], 0.5)]
+    }
+
     /// Runs whose tube is drawn: made, as far as the scene knows, and with a mesh.
     pub fn drawn(&self) -> impl Iterator<Item = (&String, &Tube)> {
         self.tubes.iter().filter(|(name, _)| self.scene.run(name).is_none_or(|run| run.made))
@@ -249,7 +285,21 @@ impl Model {
     /// The picture in plain words.
     pub fn description(&self) -> String {
         let drawn: Vec<&str> = self.drawn().map(|(name, _)| name.as_str()).collect();
+        let drawn = self.numbered(&drawn);
         words::description(&self.scene, &drawn, self.selected.as_deref(), self.section, self.grid_step())
+            + words::shown(self.scene.look.map(|look| look.clarity), self.shows_coolant())
+    }
+
+    /// Runs in the design's order, with the numbers that stand beside them where there are several.
+    fn numbered(&self, names: &[&str]) -> Vec<String> {
+        let runs = &self.scene.runs;
+        let number = |(index, run): (usize, &Run)| match runs.len() {
+            1 => run.name.clone(),
+            _ => format!("{} {}", index + 1, run.name),
+        };
+        let here = runs.iter().enumerate().filter(|(_, run)| names.contains(&run.name.as_str())).map(number);
+        let elsewhere = names.iter().filter(|name| self.scene.run(name).is_none()).map(|name| (*name).to_string());
+        here.chain(elsewhere).collect()
     }
 
     /// What a fit shows: everything that stands in the scene, with the axes where they stand by it; or, where nothing

@@ -26,6 +26,8 @@ pub struct Outline {
     pub body: Strokes,
     /// The bore's flanks and the wall's ends.
     pub opened: Strokes,
+    /// The bore's flanks as its filling shows them.
+    pub filled: Strokes,
 }
 
 /// The lines of a tube whose skin is ready; without a guide only its rims.
@@ -49,6 +51,7 @@ pub fn outline(skin: &Skin, guide: Option<&Guide>) -> Outline {
     }
     let cut = Style::new(Ink::Outline, EDGE).level();
     flanks(&mut outline.opened, cut, &inner);
+    flanks(&mut outline.filled, Style::new(Ink::Outline, EDGE).lifted(1.0), &inner);
     for (outside, inside) in outer.first().zip(inner.first()).into_iter().chain(outer.last().zip(inner.last())) {
         for sign in [-1.0, 1.0] {
             let ends = [outside, inside].map(|it| End::flank(&it.centre, &it.tangent, sign * it.radius));
@@ -59,16 +62,23 @@ pub fn outline(skin: &Skin, guide: Option<&Guide>) -> Outline {
 }
 
 /// Circles for what is seen of a tube end-on: there it has no flanks, and its outline is its own section. `sight` is the
-/// unit direction to the eye, `scale` CSS pixels a millimetre.
-pub fn end_on(strokes: &mut Strokes, guide: &Guide, run: &Run, section: bool, sight: &Vec3, scale: f64) {
+/// unit direction to the eye, `scale` CSS pixels a millimetre; `through` where the wall is seen through.
+pub fn end_on(
+    strokes: &mut Strokes,
+    guide: &Guide,
+    run: &Run,
+    (section, through): (bool, bool),
+    sight: &Vec3,
+    scale: f64,
+) {
     for (from, to, direction) in guide.spans().filter(|(.., direction)| direction.dot(sight).abs() > 0.9992) {
         for end in [from, to] {
             let radius = 0.5 * run.outer_diameter;
             // In a section the half that is left hides all of it that is not outline.
             let lift = if section { -2.0 * radius * scale } else { 1.0 + (1.5 * radius * scale).sqrt() };
             strokes.circle(Style::new(Ink::Outline, OUTLINE).lifted(lift as f32), &end, &direction, radius, false);
-            if section {
-                let style = Style::new(Ink::Outline, EDGE).lifted(-4.0);
+            if section || through {
+                let style = Style::new(Ink::Outline, EDGE).lifted(if section { -4.0 } else { lift as f32 });
                 strokes.circle(style, &end, &direction, 0.5 * run.bore, false);
             }
         }

@@ -4,6 +4,7 @@ use serde::Deserialize;
 use tubewright_core::layout::Vec3;
 
 use super::camera::Ball;
+use super::look::Look;
 
 /// Largest coordinate or size that is drawn, mm: the design's own bound with room to spare.
 const LARGEST: f64 = 1e7;
@@ -20,6 +21,8 @@ pub struct Scene {
     pub keep_outs: Vec<KeepOut>,
     /// Tubes.
     pub runs: Vec<Run>,
+    /// How their material looks; none where nothing is said of it.
+    pub look: Option<Look>,
 }
 
 /// A port with its fitting's mouth.

@@ -24,10 +24,12 @@ pub enum Ink {
     Mark,
     /// Where tubes stand over the floor.
     Shadow,
+    /// What numbers stand on.
+    Paper,
 }
 
 /// How many inks there are.
-pub const INKS: usize = 9;
+pub const INKS: usize = 10;
 
 /// Drawn through.
 const PLAIN: f32 = 0.0;

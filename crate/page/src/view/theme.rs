@@ -27,6 +27,10 @@ pub struct Theme {
     pub cut_fitting: [[f32; 3]; 2],
     /// The bore, wetted.
     pub coolant: [f32; 3],
+    /// The coolant as a solid of its own.
+    pub liquid: [f32; 3],
+    /// The edge of a wall that is seen through: what the paper is not, for there the light comes from far aside.
+    pub verge: [f32; 3],
     /// Light from below.
     pub shade: [f32; 3],
 }
@@ -56,6 +60,7 @@ impl Theme {
                 rgba(0xa8321e, 1.0),
                 rgba(0x0f4a63, 1.0),
                 rgba(0xeeeeeb, 1.0),
+                rgba(0xffffff, 1.0),
             ],
             chosen_outline: rgba(0x0f4a63, 1.0),
             tube: rgb(0xd39a6a),
@@ -66,6 +71,8 @@ impl Theme {
             cut: [rgb(0xf7e6d2), rgb(0x8a5a34)],
             cut_fitting: [rgb(0xdfe4e6), rgb(0x5f6b72)],
             coolant: rgb(0x74b9bd),
+            liquid: rgb(0x3fa3ab),
+            verge: rgb(0x33474d),
             shade: rgb(0x8f8b86),
         }
     }
@@ -85,6 +92,7 @@ impl Theme {
                 rgba(0xff8a70, 1.0),
                 rgba(0x9be3f5, 1.0),
                 rgba(0x1a2022, 1.0),
+                rgba(0x101415, 1.0),
             ],
             chosen_outline: rgba(0x9be3f5, 1.0),
             tube: rgb(0xc98f60),
@@ -95,6 +103,8 @@ impl Theme {
             cut: [rgb(0xf3dfc8), rgb(0x7d5230)],
             cut_fitting: [rgb(0xb9c2c7), rgb(0x424c52)],
             coolant: rgb(0x56aab0),
+            liquid: rgb(0x37a0a9),
+            verge: rgb(0xdff1ee),
             shade: rgb(0x5d6366),
         }
     }

@@ -1,6 +1,6 @@
 //! What the tubes are made of and on.
 
-use super::super::{Quantity, choice, flag, number, text};
+use super::super::{Quantity, choice, flag, group, number, text};
 use super::NAME;
 
 rows! {
@@ -68,6 +68,15 @@ rows! {
     PRICE = number("/process/material/price_per_l", "Price a litre", "",
         "What a litre of it costs you, in your own money; by weight, multiply the price of a kilogram by the density.")
         .from(0.0).to(1e6).step(5.0, 50.0);
+    /// How a material looks.
+    LOOK = group("/process/material/look", "Look",
+        "How the material looks, for the picture alone; nothing is reckoned with it.");
+    /// How clear a material is.
+    LOOK_CLARITY = choice("/process/material/look/clarity", "Clarity", "clarity", Some("opaque"),
+        "Clear and translucent tubes show their bore and the coolant in it.");
+    /// The colour of a material.
+    LOOK_COLOUR = text("/process/material/look/colour", "Colour", (0, 7), Some("#d39a6a"),
+        "The colour of the finished tube by daylight: six hexadecimal digits after a number sign.");
     /// What to mind with an own material.
     CAUTIONS = text("/process/material/cautions", "Mind", (0, 2_000), Some(""),
         "What to mind with this material.");

@@ -7,7 +7,7 @@ uniform float scale;
 uniform float bold;
 uniform float section;
 uniform float grain;
-uniform vec4 inks[9];
+uniform vec4 inks[10];
 in vec4 from;
 in vec4 to;
 in vec3 from_lean;

@@ -34,13 +34,16 @@ void main() {
     vec3 normal = normalize(facing);
     float inside = section * (1.0 - smoothstep(-0.9, -0.8, dot(normal, away)));
     vec3 base = mix(tone.rgb, wet, inside);
-    float key = max(dot(normal, normalize(vec3(-0.42, 0.62, 0.66))), 0.0);
+    // A broad light reaches a little round the body's side.
+    float key = max((dot(normal, normalize(vec3(-0.42, 0.62, 0.66))) + 0.12) / 1.12, 0.0);
     float fill = max(dot(normal, normalize(vec3(0.85, -0.1, 0.5))), 0.0);
     float up = 0.5 + 0.5 * dot(normal, sky);
     vec3 ambient = mix(shade, vec3(1.0), up) * 0.42;
     vec3 light = base * (ambient + 0.66 * key + 0.16 * fill);
     vec3 middle = normalize(vec3(-0.42, 0.62, 1.66));
     light += gloss * pow(max(dot(normal, middle), 0.0), 28.0);
-    light += base * 0.25 * pow(1.0 - max(normal.z, 0.0), 3.0);
+    // From behind and above: it parts a body from a darker one behind it.
+    float rim = pow(1.0 - max(normal.z, 0.0), 3.0) * (0.45 + 0.55 * max(dot(normal, normalize(vec3(0.3, 0.9, -0.3))), 0.0));
+    light += mix(base, vec3(1.0), 0.3) * 0.42 * rim;
     colour = vec4(shown(light), tone.a);
 }

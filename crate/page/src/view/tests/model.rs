@@ -126,10 +126,10 @@ fn the_picture_is_told_in_words() {
     let mut model = model();
     model.select(Some("two".into()));
     let words = model.description();
-    assert_eq!(words, "Preview of 2 tubes (one, two), 1 keep-out. Selected: two. Squares of 10 mm.");
+    assert_eq!(words, "Preview of 2 tubes (1 one, 2 two), 1 keep-out. Selected: two. Squares of 10 mm.");
     model.set_scene(&scene(90.0).replacen(r#""made": true"#, r#""made": false"#, 1)).unwrap();
     model.section = true;
-    assert!(model.description().contains("1 tube (two)"));
+    assert!(model.description().contains("1 tube (2 two)"));
     assert!(model.description().contains("Not made, shown as a dashed line: one."));
     assert!(model.description().contains("cut open"));
     model.clear();

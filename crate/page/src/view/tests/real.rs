@@ -10,7 +10,7 @@ use crate::view::scene::Scene;
 use crate::view::skin::{fault, skin};
 
 /// The shipped demo designs: name and text.
-fn demos() -> Vec<(String, String)> {
+pub fn demos() -> Vec<(String, String)> {
     let presets: serde_json::Value = serde_json::from_str(&engine::presets()).unwrap();
     let demos = presets["demos"].as_array().unwrap();
     demos.iter().map(|demo| (demo["label"].to_string(), demo["design"].to_string())).collect()
