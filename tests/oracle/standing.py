@@ -20,10 +20,10 @@ from scipy.spatial import cKDTree
 import stl
 from solids import welded
 
-# Voxels across a bore.
-ACROSS = 8
+# Voxels across a bore: so many, and where that is too coarse to say, twice as many.
+ACROSS = (8, 16)
 # Cutting into voxels: of a depth, in voxels; of a volume, as a share and in bores cubed.
-VOXELS, SHARE, BORES = 2.5, 0.06, 0.25
+VOXELS, SHARE, BORES = 2, 0.05, 0.15
 
 
 @dataclass
@@ -38,12 +38,13 @@ class Pocket:
 
 @dataclass
 class Bore:
-    """A bore on the plate as voxels: their indices, which of them lie at the first or second mouth, and the plate's
-    height in voxels."""
+    """A bore on the plate as voxels: their indices, which of them lie at the first or second mouth, their size, the bore's width,
+    mm, and which ends the plate closes."""
 
     cells: np.ndarray
     mouth: np.ndarray
     size: float
+    width: float
     origin: np.ndarray
     closed: list
 
@@ -118,7 +119,7 @@ def voxels(triangles, size, origin):
     return np.column_stack([np.repeat(ij[::2], tall, axis=0), k])
 
 
-def read_bore(tube, stood, datum):
+def read_bore(tube, stood, datum, across=ACROSS[0]):
     """The bore of a tube of the manifest, and what is wrong with how it stands."""
     faults, width = [], tube["bore"]
     turn, shift, left = rigid(datum.reshape(-1, 3).astype(float), stood.reshape(-1, 3).astype(float))
@@ -133,7 +134,7 @@ def read_bore(tube, stood, datum):
     (first, ahead), (last, onward) = np.array(tube["ends"])
     ends = [(turn @ first + shift, -turn @ ahead), (turn @ last + shift, turn @ onward)]
     triangles, rims = bore_surface(corners, faces, ends, width)
-    size = width / ACROSS
+    size = width / across
     # No ray through a corner: an origin that no corner is a whole number of voxels from.
     origin = triangles.min(axis=(0, 1)) - size * np.array([1.2347, 1.3719, 1.4143])
     cells = voxels(triangles, size, origin)
@@ -144,7 +145,7 @@ def read_bore(tube, stood, datum):
         near = np.linalg.norm(centres - at, axis=1) < np.linalg.norm(rim - at, axis=1).max() + size
         mouth.append(near & (off > -size * np.abs(out).max()))
         closed.append(bool(tube["lift_mm"] == 0 and np.ptp(rim[:, 2]) < 2e-3 * width and rim[:, 2].min() < lowest + 2e-3 * width))
-    return Bore(cells, np.array(mouth), size, origin, closed), turn, shift, faults
+    return Bore(cells, np.array(mouth), size, width, origin, closed), turn, shift, faults
 
 
 def flooded(bore, sign):
@@ -208,7 +209,7 @@ def flooded(bore, sign):
 def faults_of(bore, pockets, told, place):
     """How what is told of pockets differs from those found, how many are found within the band or are joined otherwise, and
     pairs of told and found; `place` brings a point of the datum to the plate."""
-    faults, width, off = [], bore.size * ACROSS, VOXELS * bore.size
+    faults, width, off = [], bore.width, VOXELS * bore.size
     centres = bore.centres()
     owner = np.full(len(centres), -1)
     for number, pocket in enumerate(pockets):
@@ -256,7 +257,16 @@ def judge(folder, tube):
     (stood, wrong), (datum, also) = (stl.read((folder / tube[key]).read_bytes()) for key in ("stood", "datum"))
     if wrong or also:
         return wrong + also, {}
-    bore, turn, shift, faults = read_bore(tube, stood, datum)
+    for across in ACROSS:
+        faults, measured = judged(tube, stood, datum, across)
+        if not faults:
+            break
+    return faults, measured
+
+
+def judged(tube, stood, datum, across):
+    """The same with so many voxels across the bore."""
+    bore, turn, shift, faults = read_bore(tube, stood, datum, across)
     measured = {"closed": sum(bore.closed), "unsure": 0, "ratios": []}
     for kind, sign in (("cups", 1), ("pools", -1)):
         wrong, unsure, pairs = faults_of(bore, flooded(bore, sign), tube[kind], lambda point: turn @ point + shift)

@@ -106,7 +106,7 @@ impl Chosen {
         if stated["process"]["joint"].is_object() {
             stated["process"]["joint"]["clearance"] = json!(chance.from(GAPS[0], GAPS[1]));
         }
-        if index % SEARCHED != 0 {
+        if !index.is_multiple_of(SEARCHED) {
             for run in stated["runs"].as_array_mut().into_iter().flatten() {
                 run["stance"] = stance(chance);
                 let cuts = run.get_mut("cuts").and_then(Value::as_array_mut).into_iter().flatten();

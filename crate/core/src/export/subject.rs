@@ -1,9 +1,9 @@
 //! One run with everything that is told about it in a table or a drawing.
 
 use super::features::{Feature, Point, features, points};
-use crate::centreline::Centreline;
+use crate::centreline::{self, Centreline};
 use crate::design::{Design, Fitting, Run};
-use crate::layout::{PlacedRun, Vec3};
+use crate::layout::PlacedRun;
 use crate::tube::Profile;
 
 /// A made run, to be told.
@@ -36,7 +36,8 @@ impl ToldRun<'_> {
 
     /// How far the tube's skin reaches along x, y and z, mm: the size of the report's bounds.
     pub(super) fn outside_size(&self) -> [f64; 3] {
-        let bounds = self.profile.outer_box(self.line, &[Vec3::x(), Vec3::y(), Vec3::z()]);
+        let breaks: Vec<f64> = self.profile.outer.breaks.iter().map(|[at, _]| *at).collect();
+        let bounds = centreline::bounds(self.line, &breaks, |s| self.profile.outer.radius(s));
         (bounds.max - bounds.min).into()
     }
 

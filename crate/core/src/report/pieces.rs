@@ -53,7 +53,7 @@ impl PieceReport {
         let [from_mm, to_mm] = profile.span();
         let material = profile.material_volume();
         let bounds =
-            if piece.of == 1 { *run } else { skin_bounds(&line.part([from_mm, to_mm]), &profile.along_its_part(line)) };
+            if piece.of == 1 { *run } else { skin_bounds(&line.part([from_mm, to_mm]), &profile.from_its_start()) };
         let process = &stages.design.process;
         Self {
             from_mm,

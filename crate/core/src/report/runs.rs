@@ -5,10 +5,9 @@ use serde::Serialize;
 use super::numbers::{BoundsMm, degrees, point, unsigned_zero};
 use super::pieces::PieceReport;
 use super::service::ServiceReport;
-use crate::centreline::{BendRow, Bounds, Centreline, apexes, bend_table};
+use crate::centreline::{self, BendRow, Bounds, Centreline, apexes, bend_table};
 use crate::design::Process;
 use crate::engine::Stages;
-use crate::layout::Vec3;
 use crate::service::{material_cost, order_price};
 use crate::tube::Profile;
 
@@ -141,7 +140,8 @@ impl Row {
     }
 }
 
-/// The box of a tube's skin along the datum's axes.
+/// The exact box of a tube's skin.
 pub(super) fn skin_bounds(line: &Centreline, profile: &Profile) -> Bounds {
-    profile.outer_box(line, &[Vec3::x(), Vec3::y(), Vec3::z()])
+    let breaks: Vec<f64> = profile.outer.breaks.iter().map(|[at, _]| *at).collect();
+    centreline::bounds(line, &breaks, |s| profile.outer.radius(s))
 }

@@ -460,9 +460,8 @@ fn a_grooved_body_stands_on_its_own_lowest_place() {
             let told = standing(&text, up);
             let request = json!({"kind": "stl", "run": "r", "deviation": 0.01, "stance": {"up": up, "turn_deg": 0}});
             let found = stl_box(&export_file(&text, &request.to_string()).unwrap());
-            for axis in 0..3 {
-                near(found[0][axis], told.bounds.min[axis], 0.0105);
-                near(found[1][axis], told.bounds.max[axis], 0.0105);
+            for (corner, bound) in [(found[0], told.bounds.min), (found[1], told.bounds.max)] {
+                corner.into_iter().zip(bound.iter()).for_each(|(at, told)| near(at, *told, 0.0105));
             }
             near(found[0][2], 5.0, 0.0105);
             let mut plain = value.clone();

@@ -95,7 +95,8 @@ fn a_file_of_a_cut_run_is_of_one_piece_or_of_all() {
         let stood =
             asked(&text, json!({"kind": "stl", "run": "long", "piece": number, "deviation": 0.1, "stance": true}));
         let lowest = read(stood.unwrap()).vertices.iter().map(|at| at[2]).fold(f32::INFINITY, f32::min);
-        assert!((lowest - 5.0).abs() < 1e-5, "{lowest}");
+        // The mesh may leave the skin by its deviation.
+        assert!((lowest - 5.0).abs() < 0.1, "{lowest}");
         let request = json!({"kind": "3mf", "run": "long", "piece": number}).to_string();
         assert_eq!(file_name(&text, &request).unwrap(), format!("long-piece-{number}-of-3.3mf"));
     }
