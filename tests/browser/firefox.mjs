@@ -110,15 +110,15 @@ export async function says(page, selector, words) {
 export async function savedFile(click) {
   const before = new Set(fs.readdirSync(downloads()));
   await click();
-  for (let waited = 0; waited < AGO; waited += 50) {
-    const names = fs.readdirSync(downloads());
-    const [name] = names.filter((one) => !before.has(one) && !one.endsWith(".part"));
-    // Firefox writes into a part beside an empty file of the final name.
-    const [still] = names.filter((one) => one.endsWith(".part"));
-    if (name && !still && fs.statSync(path.join(downloads(), name)).size > 0) {
-      return { name, bytes: new Uint8Array(fs.readFileSync(path.join(downloads(), name))) };
-    }
-    await new Promise((done) => { setTimeout(done, 50); });
+  // Firefox writes under other names first: a file is whole once it is there twice in a row, alone and no larger.
+  let last = "";
+  for (let waited = 0; waited < AGO; waited += 100) {
+    const fresh = fs.readdirSync(downloads()).filter((one) => !before.has(one));
+    const size = fresh.length === 1 ? fs.statSync(path.join(downloads(), fresh[0]), { throwIfNoEntry: false })?.size ?? 0 : 0;
+    const seen = size > 0 && !fresh[0].endsWith(".part") ? `${fresh[0]} ${size}` : "";
+    if (seen && seen === last) return { name: fresh[0], bytes: new Uint8Array(fs.readFileSync(path.join(downloads(), fresh[0]))) };
+    last = seen;
+    await new Promise((done) => { setTimeout(done, 100); });
   }
   assert.fail("nothing was saved");
 }

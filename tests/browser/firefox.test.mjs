@@ -190,3 +190,28 @@ test("where WebAssembly is not allowed the page says so and offers a report", as
     await pictured(page, "cannot-start");
   });
 });
+
+test("a thread that is killed is said, and the work goes on", async () => {
+  await its.withPage(async (_, open) => {
+    const page = await open(null);
+    await page.evaluateOnNewDocument(() => {
+      const Real = Worker;
+      globalThis.threads = [];
+      globalThis.Worker = class extends Real {
+        constructor(...given) {
+          super(...given);
+          globalThis.threads.push(this);
+        }
+      };
+    });
+    await page.goto(its.url);
+    await settled(page);
+    await put(page, "#at-name", "Kept through it");
+    // A worker's own error is all that a page is told of its end.
+    await page.evaluate(() => globalThis.threads.at(-1).dispatchEvent(new ErrorEvent("error", { message: "killed", cancelable: true })));
+    await says(page, ".notice.trouble", /engine stopped/);
+    await put(page, "#at-ports-0-at-0", "44");
+    const design = await keptDesign(page);
+    assert.deepEqual([design.name, design.ports[0].at[0]], ["Kept through it", 44]);
+  }, { elsewhere: true, quiet: false });
+});

@@ -40,7 +40,7 @@ test("a tube that fits in no stance is cut into the fewest pieces, each with its
     assert.ok(high > low);
     await page.getByRole("radio", { name: "2 of 3" }).check();
     await page.waitForFunction(() => document.querySelector(".plate-answer")?.dataset.stale === "false");
-    await page.locator("#way-1-stand").click();
+    await page.locator("#way-0-stand").click();
     await settled(page);
     assert.ok((await keptDesign(page)).runs[0].cuts[0].stance, "the second piece's stance is kept with the cut where it begins");
     assert.equal((await keptDesign(page)).runs[0].stance ?? null, null);
