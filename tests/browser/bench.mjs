@@ -118,3 +118,20 @@ export async function saved(page, click) {
   const [download] = await Promise.all([page.waitForEvent("download"), click()]);
   return { name: download.suggestedFilename(), bytes: new Uint8Array(fs.readFileSync(await download.path())) };
 }
+
+/** Is run in a page before its own modules: keeps its threads where `killThread` finds them. */
+export function keepThreads() {
+  const Real = Worker;
+  globalThis.threads = [];
+  globalThis.Worker = class extends Real {
+    constructor(...given) {
+      super(...given);
+      globalThis.threads.push(this);
+    }
+  };
+}
+
+/** Tells the page that its last thread has ended: a worker's own error is all that it is told of that. */
+export function killThread(page) {
+  return page.evaluate(() => globalThis.threads.at(-1).dispatchEvent(new ErrorEvent("error", { message: "killed", cancelable: true })));
+}

@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { bench, keptDesign, saved, settled, shot } from "./bench.mjs";
+import { bench, keepThreads, keptDesign, killThread, saved, settled, shot } from "./bench.mjs";
 
 const its = bench();
 
@@ -24,8 +24,7 @@ test("a thread that is killed is said, the design is kept and goes on, and a rep
     await settled(page);
     await page.locator("#at-name").fill("Secret rig");
     await settled(page);
-    // A worker's own error is all that a page is told of its end.
-    await page.evaluate(() => globalThis.threads.at(-1).dispatchEvent(new ErrorEvent("error", { message: "killed", cancelable: true })));
+    await killThread(page);
     await page.locator(".notice.trouble", { hasText: "engine stopped" }).waitFor();
     await settled(page);
     const design = await keptDesign(page);
@@ -42,16 +41,7 @@ test("a thread that is killed is said, the design is kept and goes on, and a rep
   }, {
     prepare: async (page) => {
       await watchCopies(page);
-      await page.addInitScript(() => {
-        const Real = Worker;
-        globalThis.threads = [];
-        globalThis.Worker = class extends Real {
-          constructor(...given) {
-            super(...given);
-            globalThis.threads.push(this);
-          }
-        };
-      });
+      await page.addInitScript(keepThreads);
     },
   });
 });

@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import path from "node:path";
 import { test } from "node:test";
 import { pathToFileURL } from "node:url";
-import { keptDesign, settled } from "./bench.mjs";
+import { keepThreads, keptDesign, killThread, settled } from "./bench.mjs";
 import { firefoxBench, pictured, press, put, savedFile, says } from "./firefox.mjs";
 import { read3mf, readStl, readZip } from "./meshes.mjs";
 import { SITE, serveSite } from "./site.mjs";
@@ -194,21 +194,11 @@ test("where WebAssembly is not allowed the page says so and offers a report", as
 test("a thread that is killed is said, and the work goes on", async () => {
   await its.withPage(async (_, open) => {
     const page = await open(null);
-    await page.evaluateOnNewDocument(() => {
-      const Real = Worker;
-      globalThis.threads = [];
-      globalThis.Worker = class extends Real {
-        constructor(...given) {
-          super(...given);
-          globalThis.threads.push(this);
-        }
-      };
-    });
+    await page.evaluateOnNewDocument(keepThreads);
     await page.goto(its.url);
     await settled(page);
     await put(page, "#at-name", "Kept through it");
-    // A worker's own error is all that a page is told of its end.
-    await page.evaluate(() => globalThis.threads.at(-1).dispatchEvent(new ErrorEvent("error", { message: "killed", cancelable: true })));
+    await killThread(page);
     await says(page, ".notice.trouble", /engine stopped/);
     await put(page, "#at-ports-0-at-0", "44");
     const design = await keptDesign(page);

@@ -3,22 +3,13 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { bench, drawn, settled, shot } from "./bench.mjs";
+import { countPixels, difference } from "./pixels.mjs";
 
 const its = bench();
 
-/** How many colours the canvas shows: a blank one has one. The browser decodes its own picture. */
+/** How many colours the canvas shows: a blank one has one. */
 async function colours(page) {
-  const png = await page.locator(".stage canvas").screenshot();
-  return page.evaluate(async (base64) => {
-    const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
-    const bitmap = await createImageBitmap(new Blob([bytes], { type: "image/png" }));
-    const context = new OffscreenCanvas(bitmap.width, bitmap.height).getContext("2d");
-    context.drawImage(bitmap, 0, 0);
-    const { data } = context.getImageData(0, 0, bitmap.width, bitmap.height);
-    const seen = new Set();
-    for (let at = 0; at < data.length; at += 4) seen.add((data[at] << 16) | (data[at + 1] << 8) | data[at + 2]);
-    return seen.size;
-  }, png.toString("base64"));
+  return (await countPixels(page, await page.locator(".stage canvas").screenshot())).colours;
 }
 
 // The compositor may place the canvas half a pixel off after a scroll, which shifts outlines and nothing else: under
@@ -28,26 +19,7 @@ const ALIKE = 15;
 /** A picture of the canvas. */
 async function picture(page) {
   await drawn(page);
-  return (await page.locator(".stage canvas").screenshot()).toString("base64");
-}
-
-/** The share of pixels, in a thousand, that two pictures do not have alike. */
-function difference(page, one, other) {
-  return page.evaluate(async (pictures) => {
-    const [a, b] = await Promise.all(pictures.map(async (base64) => {
-      const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
-      const bitmap = await createImageBitmap(new Blob([bytes], { type: "image/png" }));
-      const context = new OffscreenCanvas(bitmap.width, bitmap.height).getContext("2d");
-      context.drawImage(bitmap, 0, 0);
-      return context.getImageData(0, 0, bitmap.width, bitmap.height).data;
-    }));
-    if (a.length !== b.length) return 1000;
-    let count = 0;
-    for (let at = 0; at < a.length; at += 4) {
-      if (Math.abs(a[at] - b[at]) + Math.abs(a[at + 1] - b[at + 1]) + Math.abs(a[at + 2] - b[at + 2]) > 24) count += 1;
-    }
-    return (1000 * count) / (a.length / 4);
-  }, [one, other]);
+  return page.locator(".stage canvas").screenshot();
 }
 
 test("it draws, is named in words, and every button changes what is seen", async (context) => {
