@@ -17,6 +17,7 @@ pub mod edit;
 pub mod engine;
 pub mod export;
 pub mod flow;
+mod golden;
 pub mod graphs;
 pub mod heat;
 pub mod layout;

@@ -3,6 +3,7 @@
 use super::body::Disc;
 use super::frame::Frame;
 use super::room::width;
+use crate::golden::highest;
 use crate::layout::turn;
 use core::f64::consts::FRAC_PI_2;
 
@@ -20,14 +21,8 @@ pub(super) fn least_rectangle(rim: &[Disc], frame: &Frame) -> (Frame, f64) {
     let step = FRAC_PI_2 / f64::from(TRIED);
     let tries = (0..TRIED).map(|k| step * f64::from(k)).map(|by| (by, area(by)));
     let (near, least) = tries.min_by(|a, b| a.1.total_cmp(&b.1)).unwrap_or((0.0, 0.0));
-    let golden = (5f64.sqrt() - 1.0) / 2.0;
-    let [mut low, mut high] = [near - step, near + step];
-    for _ in 0..SECTIONS {
-        let (a, b) = (high - golden * (high - low), low + golden * (high - low));
-        if area(a) <= area(b) { high = b } else { low = a }
-    }
-    let between = f64::midpoint(low, high);
-    let by = if area(between) < least { between } else { near };
+    let (between, found) = highest([near - step, near + step], SECTIONS, |by| -area(by));
+    let by = if -found < least { between } else { near };
     (turned(frame, by), by)
 }
 

@@ -2,6 +2,7 @@
 
 use super::body::Disc;
 use crate::design::{Printer, Way};
+use crate::golden::highest;
 use crate::layout::{Vec3, perpendicular, reference_perpendicular};
 use core::f64::consts::PI;
 
@@ -82,7 +83,7 @@ pub(super) fn best_turn(rim: &[Disc], up: &Vec3, room: &Room, across: f64, close
         for k in [first, best(Some(first))] {
             let middle = spacing * k as f64;
             let steps = if closely { 30 } else { 14 };
-            let (at, found) = closest([middle - spacing, middle + spacing], steps, |turned| {
+            let (at, found) = highest([middle - spacing, middle + spacing], steps, |turned| {
                 let aside = along(&x, &y, turned + PI / 2.0);
                 (room.size[0] - width(rim, &along(&x, &y, turned))).min(room.size[1] - width(rim, &aside))
             });
@@ -115,25 +116,6 @@ pub(super) fn width(rim: &[Disc], direction: &Vec3) -> f64 {
         high = high.max(middle + half);
     }
     high - low
-}
-
-/// The largest value of a function with one top between two places, by golden sections.
-fn closest([mut low, mut high]: [f64; 2], steps: u32, of: impl Fn(f64) -> f64) -> (f64, f64) {
-    let golden = (5f64.sqrt() - 1.0) / 2.0;
-    let (mut a, mut b) = (high - golden * (high - low), low + golden * (high - low));
-    let (mut fa, mut fb) = (of(a), of(b));
-    for _ in 0..steps {
-        if fa >= fb {
-            (high, b, fb) = (b, a, fa);
-            a = high - golden * (high - low);
-            fa = of(a);
-        } else {
-            (low, a, fa) = (a, b, fb);
-            b = low + golden * (high - low);
-            fb = of(b);
-        }
-    }
-    if fa >= fb { (a, fa) } else { (b, fb) }
 }
 
 #[cfg(test)]

@@ -2,6 +2,7 @@
 
 use super::{Lobes, Profile, Section};
 use crate::centreline::{Bounds, Centreline, Frames, bounds};
+use crate::golden::highest;
 use crate::layout::{Vec3, reference_perpendicular};
 use core::f64::consts::PI;
 
@@ -119,7 +120,7 @@ impl Body<'_> {
                     continue;
                 }
                 let of = |look: f64| self.seen(piece, place(look), direction).reach(self.lobes.count);
-                best = best.max(largest([look as f64 - 1.0, look as f64 + 1.0], of));
+                best = best.max(highest([look as f64 - 1.0, look as f64 + 1.0], SECTIONS, of).1);
             }
         }
         best.min(most)
@@ -172,25 +173,6 @@ impl Seen {
             .map(|share| (share, of(share)))
             .fold((0.0, f64::NEG_INFINITY), |best, look| if look.1 > best.1 { look } else { best });
         let step = 1.0 / f64::from(ROUND);
-        self.axis + self.across * largest([near - step, near + step], of)
+        self.axis + self.across * highest([near - step, near + step], SECTIONS, of).1
     }
-}
-
-/// The largest value of a function with one top between two places, by golden sections.
-fn largest([mut low, mut high]: [f64; 2], of: impl Fn(f64) -> f64) -> f64 {
-    let golden = (5f64.sqrt() - 1.0) / 2.0;
-    let (mut a, mut b) = (high - golden * (high - low), low + golden * (high - low));
-    let (mut fa, mut fb) = (of(a), of(b));
-    for _ in 0..SECTIONS {
-        if fa >= fb {
-            (high, b, fb) = (b, a, fa);
-            a = high - golden * (high - low);
-            fa = of(a);
-        } else {
-            (low, a, fa) = (a, b, fb);
-            b = low + golden * (high - low);
-            fb = of(b);
-        }
-    }
-    fa.max(fb)
 }
