@@ -51,8 +51,12 @@ impl<'a> Basin<'a> {
 
     /// Length of bore that all of it would fill, mm.
     pub fn filled(&self) -> f64 {
-        let levels = levels(&self.floors(), self.closed);
-        levels.iter().enumerate().map(|(stretch, level)| self.filled_in(stretch, *level)).sum()
+        let floors = self.floors();
+        let levels = levels(&floors, self.closed);
+        // Most stretches hold nothing, and this is asked at every look.
+        let holds = |stretch: usize| levels[stretch] - floors[stretch].min(floors[stretch + 1]) > LEAST_DEPTH;
+        let filled = (0..levels.len()).filter(|stretch| holds(*stretch)).map(|at| self.filled_in(at, levels[at]));
+        filled.fold(0.0, |all, part| all + part)
     }
 
     /// The parts that hold liquid, in order.
