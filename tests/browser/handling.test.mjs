@@ -249,6 +249,23 @@ test("keys choose handles and move them as a drag does", async () => {
   });
 });
 
+test("where inches are typed a press is a twentieth of an inch, and says so", async () => {
+  await withDesign(async (page) => {
+    await page.getByRole("radio", { name: "inches" }).check();
+    await page.locator(".stage canvas").focus();
+    await page.keyboard.press("Enter");
+    await settled(page);
+    await page.keyboard.press("Alt+ArrowLeft");
+    await settled(page);
+    // 0.05 in = 1.27 mm.
+    assert.deepEqual((await route(page))[0].corner, [{ of: "low", plus: -1.27 }, 0, 100]);
+    await spoken(page, /x -0\.05, y 0, z 3\.937 in/);
+    await page.getByRole("group", { name: "Move handle by 0.05 in" }).getByRole("button", { name: "Move handle left" }).click();
+    await settled(page);
+    assert.deepEqual((await route(page))[0].corner[0], { of: "low", plus: -2.54 });
+  });
+});
+
 test("buttons do without a key what a drag does, at 320 px and in the dark too", async () => {
   await withDesign(async (page) => {
     await page.getByRole("button", { name: "Next handle" }).click();

@@ -24,15 +24,20 @@ test("a moved station keeps its ties, what cannot be told, and its identity", ()
   assert.deepEqual(cornerBent(before, 0, 2, 12.5).runs[0].route[2], { corner: [60, 60, 60], bend_radius: 12.5 });
 });
 
-test("a handle comes to the nearest level in reach, else to whole millimetres, else to tenths", () => {
+test("a handle comes to the nearest level in reach, else to a round length, else to a fine one", () => {
+  const grid = { whole: 1, fine: 0.1 };
   const levels = levelsOf(design(), 0, 2);
   assert.deepEqual(levels.map(({ name }) => name), ["a", "b"], "stations that stand nowhere yet give no level");
   assert.deepEqual(levelsOf(design(), 0, 0).at(-1), { name: "corner 3", at: [60, 60, 60] });
-  assert.deepEqual(snapped(12.4, 0, levels, 3), { value: 10, level: "a" });
-  assert.deepEqual(snapped(54, 0, levels, 48), { value: 10, level: "a" }, "the nearer of two");
-  assert.deepEqual(snapped(13.4, 0, levels, 3), { value: 13, level: undefined });
-  assert.deepEqual(snapped(13.46, 0, levels, 0.2), { value: 13.5, level: undefined });
-  assert.deepEqual([31.7, 31.8, 0.2, -7].map(snappedRadius), [31.5, 32, 0.5, 0.5]);
+  assert.deepEqual(snapped(12.4, 0, levels, 3, grid), { value: 10, level: "a" });
+  assert.deepEqual(snapped(54, 0, levels, 48, grid), { value: 10, level: "a" }, "the nearer of two");
+  assert.deepEqual(snapped(13.4, 0, levels, 3, grid), { value: 13, level: undefined });
+  assert.deepEqual(snapped(13.46, 0, levels, 0.2, grid), { value: 13.5, level: undefined });
+  assert.deepEqual([31.7, 31.8, 0.2, -7].map((radius) => snappedRadius(radius, 0.5)), [31.5, 32, 0.5, 0.5]);
+  // Where inches are typed: twentieths of one, 1.27 mm, else its two-hundredths.
+  const inches = { whole: 1.27, fine: 0.127 };
+  assert.deepEqual(snapped(24.9, 0, levels, 0.6, inches), { value: 25.4, level: undefined });
+  assert.deepEqual(snapped(24.9, 0, levels, 0.2, inches), { value: 24.892, level: undefined });
 });
 
 test("a new corner stands on its straight, tied where it is level with a port of its run", () => {

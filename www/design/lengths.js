@@ -33,6 +33,12 @@ export class Lengths {
     return typeof value === "number" && this.unit === "in" ? showTyped(Number((value / 25.4).toFixed(DECIMALS))) : showTyped(value);
   }
 
+  /** What handles come to rest on and go by, mm: round values of the unit, finer ones, those of radii; one press. */
+  get grid() {
+    return this.unit === "in" ? { whole: tidy(0.05 * 25.4), fine: tidy(0.005 * 25.4), radius: tidy(0.025 * 25.4), press: tidy(0.05 * 25.4) }
+      : { whole: 1, fine: 0.1, radius: 0.5, press: 1 };
+  }
+
   /**
    * What an arrow key goes by, mm.
    * @param {number} step in millimetres

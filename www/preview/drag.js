@@ -124,12 +124,13 @@ export class Dragging {
    * @returns {Target | undefined}
    */
   #target(view, { grip, run }, way, seen) {
-    if (grip.slide) return bentTo(view, grip.slide, seen);
+    const { grid } = this.#app.lengths;
+    if (grip.slide) return bentTo(view, grip.slide, seen, grid.radius);
     const free = taken(view, way, grip.at, seen);
     if (!free) return undefined;
     const levels = levelsOf(this.#app.store.design, run, grip.station);
     const axes = movingAxes(view, way);
-    const parts = free.map((value, axis) => (axes.includes(axis) ? snapped(value, axis, levels, NEAR / seenLength(view, axis))
+    const parts = free.map((value, axis) => (axes.includes(axis) ? snapped(value, axis, levels, NEAR / seenLength(view, axis), grid)
       : { value: grip.at[axis], level: undefined }));
     return { at: /** @type {Xyz} */ (parts.map(({ value }) => value)), levels: parts.map(({ level }) => level) };
   }
@@ -140,12 +141,13 @@ export class Dragging {
  * @param {View} view
  * @param {import("./grips.js").Slide} slide
  * @param {readonly [number, number]} seen
+ * @param {number} step of the radius, mm
  * @returns {Target | undefined}
  */
-function bentTo(view, { apex, inward, factor }, [x, y]) {
+function bentTo(view, { apex, inward, factor }, [x, y], step) {
   const point = view.onLine(x, y, Float64Array.from(apex), Float64Array.from(inward));
   if (point.length !== 3) return undefined;
   const far = inward.reduce((sum, part, axis) => sum + part * (point[axis] - apex[axis]), 0);
-  const radius = snappedRadius(far / factor);
+  const radius = snappedRadius(far / factor, step);
   return { at: /** @type {Xyz} */ (apex.map((part, axis) => part + inward[axis] * factor * radius)), radius, levels: [] };
 }

@@ -28,8 +28,8 @@ export function handlesPart(handles, redraw) {
         redraw();
       }}><span class="unseen">Along </span>${way === "plane" ? say`plane` : way}</button>`)}
     </div>
-    <div class="group" role="group" aria-label="Move handle by 1 mm">
-      <span class="group-name" aria-hidden="true">by 1 mm</span>
+    <div class="group" role="group" aria-label="Move handle by ${handles.stride}">
+      <span class="group-name" aria-hidden="true">by ${handles.stride}</span>
       ${ARROWS.map(([way, across, up, words]) => html`<button type="button" ?disabled=${idle} @click=${() => handles.nudge([across, up], 1)}>
         ${sign(way)}<span class="unseen">${words}</span></button>`)}
     </div>

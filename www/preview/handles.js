@@ -6,6 +6,7 @@ import { Dragging } from "./drag.js";
 import { cornerRefused, handleHint, noHandles, numbersOf, stepWords, told, tubeHint } from "./handle-words.js";
 import { gripsOf, nearest, spotAt, straightAfter } from "./grips.js";
 import { AXES, stepOf } from "./ways.js";
+import { tidy } from "../design/typed.js";
 import { say } from "../words/say.js";
 
 /** @import { App } from "../app.js" */
@@ -48,6 +49,12 @@ export class Handles {
     const chosen = this.#chosen;
     if (!chosen || chosen.run !== this.#app.selected) return undefined;
     return gripsOf(this.#solid).find((grip) => grip.kind === chosen.kind && grip.station === chosen.station);
+  }
+
+  /** How far one press of an arrow takes a handle. */
+  get stride() {
+    const { lengths } = this.#app;
+    return `${lengths.shown(lengths.grid.press)} ${lengths.unit}`;
   }
 
   /** What the picture says: of the chosen handle, else of what is pointed at. */
@@ -222,9 +229,9 @@ export class Handles {
   /**
    * Moves the chosen handle by an arrow.
    * @param {readonly [number, number]} arrow to the right and up
-   * @param {number} far mm
+   * @param {number} presses how many at once
    */
-  nudge(arrow, far) {
+  nudge(arrow, presses) {
     if (!this.#grip()) this.next(1);
     const grip = this.#grip();
     const run = this.#runIndex(this.#app.selected);
@@ -234,13 +241,15 @@ export class Handles {
     // Keys can be quicker than the engine: what counts is where the design has the handle.
     const now = numbersOf(store.design, run, grip);
     if (!now) return;
+    const { grid } = this.#app.lengths;
+    const far = presses * grid.press;
     if (grip.kind === "radius") {
-      const radius = Math.max(0.5, now[0] + far * Math.sign(arrow[0] + arrow[1]));
+      const radius = tidy(Math.max(grid.radius, now[0] + far * Math.sign(arrow[0] + arrow[1])));
       store.change(cornerBent(store.design, run, grip.station, radius), place, stepWords(store.design, run, grip));
     } else {
       const step = this.#solid.ask((view) => stepOf(view, this.#way, arrow));
       if (!step) return;
-      const point = now.map((part, axis) => part + far * step[axis]);
+      const point = now.map((part, axis) => tidy(part + far * step[axis]));
       store.change(stationMoved(store.design, run, grip.station, point), place, stepWords(store.design, run, grip));
     }
     this.#say(this.words);

@@ -52,8 +52,8 @@ export function previewPanel(state) {
       ${drawn ? nothing : solidMoves(state)}
     </div>
     <p class="unseen" id="preview-keys">Arrow keys turn, with shift they move; plus and minus zoom; 0 fits.
-      Enter goes to the next handle of the selected run, with shift to the one before; arrow keys with alt move it by 1 mm, with
-      shift too by 10; x, y or z held keeps it to that axis; escape lets go.</p>
+      Enter goes to the next handle of the selected run, with shift to the one before; arrow keys with alt move it by ${handles.stride}, with
+      shift too by ten times as much; x, y or z held keeps it to that axis; escape lets go.</p>
   </section>`;
 }
 

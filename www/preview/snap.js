@@ -1,4 +1,4 @@
-// What a handle that is dragged comes to rest on: the levels of the run's ports and other stations, whole millimetres.
+// What a handle that is dragged comes to rest on: the levels of the run's ports and other stations, round lengths.
 
 import { kindOf, pointOf } from "../design/stations.js";
 import { standsAt } from "../design/suggest.js";
@@ -13,8 +13,6 @@ const NAMES = { corner: say`corner`, through: say`point`, coil: say`coil` };
 
 /** How near a handle must come, CSS pixels. */
 export const NEAR = 6;
-// What is left where nothing is near, mm.
-const FINEST = 0.1;
 
 /**
  * The points of a run that its other handles may come level with.
@@ -43,25 +41,28 @@ export function wordOf(station) {
 }
 
 /**
- * One coordinate brought to the nearest level within reach, else to a whole millimetre within reach, else to a tenth.
+ * One coordinate brought to the nearest level within reach, else to a round length within reach, else to a fine one.
  * @param {number} value
  * @param {number} axis
  * @param {Level[]} levels
  * @param {number} reach mm that `NEAR` is along this axis
+ * @param {{ whole: number, fine: number }} grid mm
  * @returns {{ value: number, level: string | undefined }} `level`: what it is level with
  */
-export function snapped(value, axis, levels, reach) {
+export function snapped(value, axis, levels, reach, grid) {
   const off = (/** @type {Level} */ level) => Math.abs(level.at[axis] - value);
   const [level] = levels.filter((one) => off(one) <= reach).sort((one, other) => off(one) - off(other));
   if (level) return { value: level.at[axis], level: level.name };
-  const whole = Math.round(value);
-  return { value: Math.abs(whole - value) <= reach ? whole : tidy(Math.round(value / FINEST) * FINEST), level: undefined };
+  const to = (/** @type {number} */ step) => tidy(Math.round(value / step) * step);
+  const whole = to(grid.whole);
+  return { value: Math.abs(whole - value) <= reach ? whole : to(grid.fine), level: undefined };
 }
 
 /**
- * A radius in halves of a millimetre, never below the first of them.
+ * A radius in whole steps, never below the first of them.
  * @param {number} radius
+ * @param {number} step mm
  */
-export function snappedRadius(radius) {
-  return Math.max(0.5, Math.round(2 * radius) / 2);
+export function snappedRadius(radius, step) {
+  return tidy(Math.max(1, Math.round(radius / step)) * step);
 }

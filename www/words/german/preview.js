@@ -53,8 +53,8 @@ export const PREVIEW = {
   "Next handle": "Nächster Griff",
   "Move handle along": "Griff verschieben entlang",
   "along": "entlang",
-  "Move handle by 1 mm": "Griff um 1 mm verschieben",
-  "by 1 mm": "um 1 mm",
+  "Move handle by {0}": "Griff um {0} verschieben",
+  "by {0}": "um {0}",
   "Corners": "Ecken",
   "Put a corner here": "Hier eine Ecke setzen",
   "Along": "Entlang",
@@ -89,8 +89,8 @@ export const PREVIEW = {
   "Kind of preview": "Art der Vorschau",
   "Solid": "Plastisch",
   "Drawing": "Zeichnung",
-  "Arrow keys turn, with shift they move; plus and minus zoom; 0 fits. Enter goes to the next handle of the selected run, with shift to the one before; arrow keys with alt move it by 1 mm, with shift too by 10; x, y or z held keeps it to that axis; escape lets go.":
-    "Pfeiltasten drehen, mit Umschalttaste verschieben sie; Plus und Minus zoomen; 0 passt ein. Eingabetaste geht zum nächsten Griff der ausgewählten Leitung, mit Umschalttaste zum vorigen; Pfeiltasten mit Alt bewegen ihn um 1 mm, mit Umschalttaste um 10; x, y oder z gehalten hält ihn auf dieser Achse; Escape lässt los.",
+  "Arrow keys turn, with shift they move; plus and minus zoom; 0 fits. Enter goes to the next handle of the selected run, with shift to the one before; arrow keys with alt move it by {0}, with shift too by ten times as much; x, y or z held keeps it to that axis; escape lets go.":
+    "Pfeiltasten drehen, mit Umschalttaste verschieben sie; Plus und Minus zoomen; 0 passt ein. Eingabetaste geht zum nächsten Griff der ausgewählten Leitung, mit Umschalttaste zum vorigen; Pfeiltasten mit Alt bewegen ihn um {0}, mit Umschalttaste um das Zehnfache; x, y oder z gehalten hält ihn auf dieser Achse; Escape lässt los.",
   "Squares of {0} mm": "Kästchen von {0} mm",
   "The last complete design. Fill in or mend what is marked.":
     "Der letzte vollständige Entwurf. Ausfüllen oder beheben, was markiert ist.",
