@@ -33,6 +33,8 @@ pub(super) struct Disc {
     pub radius: f64,
     /// Radius of the bore, mm.
     pub bore: f64,
+    /// Curvature of the centreline just before it and just after; none beyond the tube's ends.
+    pub bends: [Vec3; 2],
 }
 
 /// What lies between two discs, by its middle.
@@ -73,6 +75,13 @@ impl Disc {
         self.point.dot(direction) + self.radius * (1.0 - along * along).max(0.0).sqrt()
     }
 
+    /// How fast its reach changes along the tube, on the side of a bend, per mm.
+    fn reach_changes(&self, direction: &Vec3, bend: &Vec3) -> f64 {
+        let along = self.tangent.dot(direction);
+        let across = (1.0 - along * along).max(0.0).sqrt();
+        if across > 0.0 { along * (1.0 - self.radius * bend.dot(direction) / across) } else { along }
+    }
+
     /// Its point that reaches farthest.
     pub fn farthest(&self, direction: &Vec3) -> Vec3 {
         let across = direction - self.tangent * self.tangent.dot(direction);
@@ -105,11 +114,16 @@ impl Body {
             let mut cuts: Vec<f64> = even.chain(breaks[first..next].iter().copied()).chain([piece.to()]).collect();
             cuts.sort_by(f64::total_cmp);
             cuts.dedup();
+            if let Some(before) = discs.last_mut() {
+                let before: &mut Disc = before;
+                before.bends[1] = piece.at(0.0).curvature;
+            }
             for (index, s) in cuts.iter().enumerate() {
                 if index > 0 || discs.is_empty() {
                     let there = piece.at(s - piece.from);
                     let [radius, bore] = [&profile.outer, &profile.bore].map(|section| section.radius(*s));
-                    discs.push(Disc { s: *s, point: there.point, tangent: there.tangent, radius, bore });
+                    let bends = [there.curvature; 2];
+                    discs.push(Disc { s: *s, point: there.point, tangent: there.tangent, radius, bore, bends });
                 }
                 let Some(to) = cuts.get(index + 1) else { continue };
                 let middle = (s + to) / 2.0;
@@ -124,9 +138,17 @@ impl Body {
                 });
             }
         }
+        if let [first, .., last] = &mut discs[..] {
+            (first.bends[0], last.bends[1]) = (Vec3::zeros(), Vec3::zeros());
+        }
         let skin = stretches.iter().map(|stretch| 2.0 * PI * stretch.radius * stretch.length).sum();
         let rim = rim(&discs, fineness.rim_looks);
         Self { discs, stretches, rim, length, bore, skin, bands }
+    }
+
+    /// How far it reaches along a unit direction, mm.
+    pub fn reach(&self, direction: &Vec3) -> f64 {
+        extent(&self.rim, direction)[1]
     }
 
     /// Farthest distance between two points of it, at most, mm.
@@ -137,6 +159,48 @@ impl Body {
             });
         (corners[1] - corners[0]).norm()
     }
+}
+
+/// From where to where a tube of these discs, in order, reaches along a unit direction, mm. Between two discs of a bend that
+/// lean to the two sides of the direction it bulges beyond both: as far as the cubic with their reaches and slopes does,
+/// which is within theta^4 / 384 of the bend's radius where they are theta apart.
+pub(super) fn extent(discs: &[Disc], direction: &Vec3) -> [f64; 2] {
+    let (mut low, mut high) = (f64::INFINITY, f64::NEG_INFINITY);
+    let mut before: Option<(&Disc, f64)> = None;
+    for disc in discs {
+        let along = disc.tangent.dot(direction);
+        let (middle, half) = (disc.point.dot(direction), disc.radius * (1.0 - along * along).max(0.0).sqrt());
+        low = low.min(middle - half);
+        high = high.max(middle + half);
+        match before {
+            Some((other, leant)) if leant > 0.0 && along < 0.0 => high = high.max(bulge(other, disc, direction)),
+            Some((other, leant)) if leant < 0.0 && along > 0.0 => low = low.min(-bulge(other, disc, &-direction)),
+            _ => {}
+        }
+        before = Some((disc, along));
+    }
+    [low, high]
+}
+
+/// Discs of a rim that are farther apart than this on their bend are not of one bend, radians.
+const OF_ONE_BEND: f64 = 0.8;
+
+/// How far a bend reaches between two discs of it that lean to the two sides of a direction, mm; not at all for discs that
+/// are not of one bend.
+fn bulge(from: &Disc, to: &Disc, direction: &Vec3) -> f64 {
+    let (long, bends) = (to.s - from.s, [&from.bends[1], &to.bends[0]]);
+    let turned = long * bends[0].norm().max(bends[1].norm());
+    if turned == 0.0 || turned > OF_ONE_BEND {
+        return f64::NEG_INFINITY;
+    }
+    let start = from.reach(direction);
+    let rise = to.reach(direction) - start;
+    let [first, last] = [from.reach_changes(direction, bends[0]), to.reach_changes(direction, bends[1])];
+    // Of start + a u + b u^2 + c u^3 with u from 0 to 1; a is above zero, and the slope at 1 below.
+    let (a, z) = (first * long, last * long);
+    let (b, c) = (3.0 * rise - 2.0 * a - z, a + z - 2.0 * rise);
+    let top = (a / ((b * b - 3.0 * a * c).max(0.0).sqrt() - b)).clamp(0.0, 1.0);
+    start + top * (a + top * (b + top * c))
 }
 
 /// The discs that reach farthest in some of many directions, the axes' among them.
@@ -153,4 +217,34 @@ fn rim(discs: &[Disc], looks: u32) -> Vec<Disc> {
     kept.sort_unstable();
     kept.dedup();
     kept.into_iter().filter_map(|index| discs.get(index).copied()).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::room::width;
+    use super::*;
+    use crate::engine::Stages;
+    use crate::print::{Frame, Subject};
+
+    /// Against the exact box, in frames all round: bends, a smooth curve, and a coil that opens.
+    #[test]
+    fn a_tube_is_as_wide_as_its_exact_box() {
+        for demo in ["lazy-curve", "loop", "spiral", "right-angle"] {
+            let path = format!("{}/../../presets/demos/{demo}.json", env!("CARGO_MANIFEST_DIR"));
+            let demo_file: serde_json::Value = serde_json::from_str(&std::fs::read_to_string(path).unwrap()).unwrap();
+            let text = demo_file["design"].to_string();
+            let stages = Stages::of(&text).unwrap();
+            for run in 0..stages.design.runs.len() {
+                let subject = Subject::of(&stages, run).unwrap();
+                for (index, up) in spiral(300).enumerate() {
+                    let frame = Frame::of(&up, index as f64);
+                    let exact = subject.standing(frame).bounds;
+                    for (axis, row) in frame.rows.iter().enumerate() {
+                        let [sides, found] = [exact.max[axis] - exact.min[axis], width(&subject.judge.body.discs, row)];
+                        assert!((found - sides).abs() < 1e-3, "{demo} {run} along {row}: {found}, not {sides}");
+                    }
+                }
+            }
+        }
+    }
 }

@@ -99,6 +99,13 @@ impl Rules {
     }
 }
 
+impl Figures {
+    /// Whether it fits the room.
+    pub fn fits(&self) -> bool {
+        self.slack >= -FITS_WITHIN
+    }
+}
+
 impl Judge {
     /// Of a tube along `line`; `bands` are the lengths of the sealing bands from its start and its end, mm.
     pub fn of(
@@ -188,7 +195,7 @@ impl Judge {
     /// Whether each end's face lies flat and lowest.
     pub(super) fn footing(&self, up: &Vec3) -> [bool; 2] {
         let down = -up;
-        let lowest = self.body.rim.iter().map(|disc| disc.reach(&down)).fold(f64::NEG_INFINITY, f64::max);
+        let lowest = self.body.reach(&down);
         let (Some(first), Some(last)) = (self.body.discs.first(), self.body.discs.last()) else { return [false; 2] };
         [first, last].map(|end| end.tangent.dot(up).abs() > FLAT && end.reach(&down) >= lowest - 1e-3)
     }

@@ -43,7 +43,14 @@ mod tests {
     fn a_rod_aslant_is_laid_along_a_side() {
         let (sin, cos) = turn(30f64.to_radians());
         let along = Vec3::new(cos, sin, 0.0);
-        let disc = |far: f64| Disc { s: far, point: along * far, tangent: Vec3::z(), radius: 5.0, bore: 3.0 };
+        let disc = |far: f64| Disc {
+            s: far,
+            point: along * far,
+            tangent: Vec3::z(),
+            radius: 5.0,
+            bore: 3.0,
+            bends: [Vec3::zeros(); 2],
+        };
         let rim = [disc(0.0), disc(100.0)];
         let (found, by) = least_rectangle(&rim, &Frame::of(&Vec3::z(), 0.0));
         let mut sides = [0, 1].map(|row| width(&rim, &found.rows[row]));

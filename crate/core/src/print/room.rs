@@ -1,6 +1,6 @@
 //! The build volume, and how a tube is turned to fit it best.
 
-use super::body::Disc;
+use super::body::{Disc, extent};
 use crate::design::{Printer, Way};
 use crate::golden::highest;
 use crate::layout::{Vec3, perpendicular, reference_perpendicular};
@@ -106,15 +106,9 @@ fn along(x: &Vec3, y: &Vec3, turned: f64) -> Vec3 {
     x * cos + y * sin
 }
 
-/// How wide discs are along a unit direction, mm.
-pub(super) fn width(rim: &[Disc], direction: &Vec3) -> f64 {
-    let (mut low, mut high) = (f64::INFINITY, f64::NEG_INFINITY);
-    for disc in rim {
-        let along = disc.tangent.dot(direction);
-        let (middle, half) = (disc.point.dot(direction), disc.radius * (1.0 - along * along).max(0.0).sqrt());
-        low = low.min(middle - half);
-        high = high.max(middle + half);
-    }
+/// How wide a tube of these discs is along a unit direction, mm.
+pub(super) fn width(discs: &[Disc], direction: &Vec3) -> f64 {
+    let [low, high] = extent(discs, direction);
     high - low
 }
 

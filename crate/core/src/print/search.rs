@@ -3,7 +3,7 @@
 use super::fit::{most_room, slack};
 use super::frame::Frame;
 use super::judge::{Figures, Judge};
-use super::room::best_turn;
+use super::room::{FITS_WITHIN, best_turn};
 use super::spiral::spiral;
 use crate::layout::{Vec3, perpendicular, rotate, unit};
 use core::f64::consts::PI;
@@ -43,6 +43,8 @@ const PLACES: [usize; 2] = [40, 10];
 const PLACES_APART: f64 = PI / 30.0;
 /// Where the rough and the fine approach end, radians: half a degree and 0.02 degrees.
 const NEAR: [f64; 2] = [0.5 * PI / 180.0, 0.02 * PI / 180.0];
+/// The first and last step, radians, by which a stance that a look sees fit is moved to fit.
+const NUDGES: [f64; 2] = [1e-3, 1e-6];
 /// Frames from which the most room is looked for, and its slack's looks about the plate's sides.
 const ROOM_STARTS: usize = 16;
 
@@ -64,12 +66,12 @@ pub fn search(judge: &Judge) -> Vec<Found> {
     // What is exact, such as an end standing square on the plate, no approach from aside comes upon.
     let exact = sorted(seeds.into_iter().map(|up| (up, judge.look(&up))).collect());
     found.extend(exact.first().map(|(up, _)| of(judge, up)));
-    if found.iter().all(|found| found.figures.cost.fit > 0.0) {
+    if found.iter().all(|found| !found.figures.fits()) {
         found.extend(with_most_room(judge, &seen));
     }
     found.sort_by(|a, b| a.figures.cost.total().total_cmp(&b.figures.cost.total()));
-    if found.first().is_some_and(|best| best.figures.cost.fit == 0.0) {
-        found.retain(|found| found.figures.cost.fit == 0.0);
+    if found.first().is_some_and(|best| best.figures.fits()) {
+        found.retain(|found| found.figures.fits());
     }
     let mut told: Vec<Found> = Vec::new();
     for one in found {
@@ -164,10 +166,16 @@ fn seeds(judge: &Judge) -> Vec<Vec3> {
     seeds
 }
 
-/// A stance with its turn looked for closely.
+/// A stance with its turn looked for closely. The rim of a look leaves out discs, so that it may see a little more room than
+/// there is: what then does not fit is moved until it does, where that is near.
 fn of(judge: &Judge, up: &Vec3) -> Found {
-    let figures = judge.look_closely(up);
-    Found { frame: Frame::of(up, figures.turned), figures }
+    let (discs, room) = (&judge.body.discs, &judge.room);
+    let seen = judge.look_closely(up);
+    let frame = Frame::of(up, seen.turned);
+    let left = slack(discs, &frame, room);
+    let (frame, left) =
+        if seen.fits() && left < -FITS_WITHIN { most_room(discs, frame, room, NUDGES) } else { (frame, left) };
+    Found { frame, figures: judge.figures(&frame.up(), (frame.turned(), left)) }
 }
 
 fn sorted(mut seen: Vec<(Vec3, Figures)>) -> Vec<(Vec3, Figures)> {
@@ -229,7 +237,7 @@ fn with_most_room(judge: &Judge, seen: &[(Vec3, Figures)]) -> Vec<Found> {
     let ends: Vec<(Frame, f64)> = fine.collect();
     ends.into_iter()
         .map(|(frame, _)| {
-            let left = slack(rim, &frame, &judge.room);
+            let left = slack(&judge.body.discs, &frame, &judge.room);
             Found { frame, figures: judge.figures(&frame.up(), (frame.turned(), left)) }
         })
         .collect()

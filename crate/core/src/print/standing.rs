@@ -3,7 +3,6 @@
 use super::frame::Frame;
 use super::judge::{Figures, Judge, share_within};
 use super::pools::Basin;
-use super::room::FITS_WITHIN;
 use super::supports;
 use crate::centreline::{Bounds, Centreline};
 use crate::design::Printer;
@@ -105,7 +104,7 @@ impl Standing {
 
     /// Whether it fits the room.
     pub fn fits(&self) -> bool {
-        self.figures.slack >= -FITS_WITHIN
+        self.figures.fits()
     }
 
     /// Layers of its height; none where the printer states no layer.
