@@ -88,6 +88,18 @@ pub fn chromium() -> Result<PathBuf> {
     browser("CHROMIUM", &["chromium", "chromium-browser", "google-chrome"], &["chromium", "fonts-dejavu-core"])
 }
 
+/// A Chromium without windows for the tests: the one that `CHROMIUM` names, one in PATH, Debian's, else any Chromium.
+///
+/// It lays out, runs and draws a page with the same code. What it lacks is the window round it, which the plain one
+/// builds for every profile that a test opens, seen or not, in more time than the page takes.
+pub fn windowless_chromium() -> Result<PathBuf> {
+    let packages = ["chromium-headless-shell", "fonts-dejavu-core"];
+    browser("CHROMIUM", &["chromium-headless-shell", "chrome-headless-shell"], &packages).or_else(|fault| {
+        remark(format!("the plain Chromium instead, which takes longer: {fault:#}"));
+        chromium()
+    })
+}
+
 /// A Firefox to drive: the one that `FIREFOX` names, one in PATH, or Debian's.
 pub fn firefox() -> Result<PathBuf> {
     browser("FIREFOX", &["firefox-esr", "firefox"], &["firefox-esr", "fonts-dejavu-core"])

@@ -101,7 +101,7 @@ pub fn browser(tally: &mut Tally) {
     tally.step("browser", "the page in a real Chromium and a real Firefox", || {
         let tests = place::at("tests/browser");
         install::npm(&tests)?;
-        node_tests(&tests, &[("CHROMIUM", install::chromium()?), ("FIREFOX", install::firefox()?)])
+        node_tests(&tests, &[("CHROMIUM", install::windowless_chromium()?), ("FIREFOX", install::firefox()?)])
     });
 }
 
