@@ -4,6 +4,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { passesAxeBothWays } from "./axe.mjs";
 import { bench, keptDesign, settled } from "./bench.mjs";
+import { walk } from "./walk.mjs";
 
 const its = bench();
 /** The states of the page that look different, and how to get there from the demo. */
@@ -172,16 +173,8 @@ const STATES = {
   },
 };
 
-for (const [state, reach] of Object.entries(STATES)) {
-  test(`axe finds nothing: ${state}, light and wide, dark and 320 px`, async () => {
-    await its.withPage(async (page) => {
-      await settled(page);
-      await reach(page);
-      await settled(page);
-      await passesAxeBothWays(page, state, { fullPage: !["menu", "where from", "glossary"].includes(state) });
-    });
-  });
-}
+walk(its, "axe finds nothing, light and wide, dark and 320 px", STATES, (page, state) =>
+  passesAxeBothWays(page, state, { fullPage: !["menu", "where from", "glossary"].includes(state) }));
 
 /** The ratio of two opaque colours as WCAG 2 defines it. */
 function contrast(one, other) {

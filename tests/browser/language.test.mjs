@@ -8,6 +8,7 @@ import { passesAxe } from "./axe.mjs";
 import { bench, keptDesign, saved, settled, shot } from "./bench.mjs";
 import { namesIn, outsideOfBrackets, speakPseudo } from "./pseudo.mjs";
 import { SITE } from "./site.mjs";
+import { walk } from "./walk.mjs";
 
 const its = bench();
 const GERMAN = { "tubewright.language": "de" };
@@ -22,6 +23,12 @@ async function unfoldAll(page) {
     await settled(page);
   }
   await page.waitForFunction(() => !document.querySelector(".asked-of [role=status]") && document.querySelectorAll(".plot-figure").length === 3);
+}
+
+/** The same, but for what the states unfold themselves. */
+async function unfoldFirst(page) {
+  await unfoldAll(page);
+  await page.evaluate(() => { for (const details of document.querySelectorAll(".what-if, .plate, [id$=-cuts]")) details.open = false; });
 }
 
 /** Opens another design by its place in the menu: 0 is blank, then the demos. */
@@ -112,14 +119,6 @@ const STATES = {
     await page.locator("table.pieces").waitFor();
     await settled(page);
   },
-  compared: async (page) => {
-    const design = await keptDesign(page);
-    design.ports[0].at[0] += 4;
-    design.runs[0].bend_radius = 30;
-    design.runs[0].route = [];
-    await page.locator("#compare-file").setInputFiles({ name: "other.json", mimeType: "application/json", buffer: Buffer.from(JSON.stringify({ ...design, name: "other.json" })) });
-    await page.locator("#compared").waitFor();
-  },
   "the drawing": async (page) => {
     await page.locator(".preview .moves button").nth(1).click();
     await page.locator(".drawing").waitFor();
@@ -141,11 +140,21 @@ const STATES = {
     await page.locator('.service tr[data-result="flow/loss_kpa"] .where').click();
     await page.locator("#where-from[open]").waitFor();
   },
+  compared: async (page) => {
+    const design = await keptDesign(page);
+    design.ports[0].at[0] += 4;
+    design.runs[0].bend_radius = 30;
+    design.runs[0].route = [];
+    await page.locator("#compare-file").setInputFiles({ name: "other.json", mimeType: "application/json", buffer: Buffer.from(JSON.stringify({ ...design, name: "other.json" })) });
+    await page.locator("#compared").waitFor();
+  },
 };
 
 test("no demo has a word outside of the language, with everything unfolded", async () => {
   await its.withPage(async (page) => {
     await settled(page);
+    await unfoldAll(page);
+    await saysAll(page, "first visit");
     const demos = (await page.locator(".menu .choice").count()) - 2;
     assert.ok(demos >= 7);
     for (let demo = 1; demo <= demos; demo += 1) {
@@ -156,18 +165,7 @@ test("no demo has a word outside of the language, with everything unfolded", asy
   }, { kept: GERMAN, prepare: speakPseudo });
 });
 
-for (const [state, reach] of Object.entries(STATES)) {
-  test(`no word is outside of the language: ${state}`, async () => {
-    await its.withPage(async (page) => {
-      await settled(page);
-      await unfoldAll(page);
-      await page.evaluate(() => { for (const details of document.querySelectorAll(".what-if, .plate, [id$=-cuts]")) details.open = false; });
-      await reach(page);
-      await settled(page);
-      await saysAll(page, state);
-    }, { kept: GERMAN, prepare: speakPseudo });
-  });
-}
+walk(its, "no word is outside of the language", STATES, saysAll, { ready: unfoldFirst, kept: GERMAN, prepare: speakPseudo });
 
 test("the main job in German: ports, a tube, its file, and the language stays", async () => {
   await its.withPage(async (page) => {
@@ -272,20 +270,13 @@ const LOOKED_AT = {
   "on the plate": STATES["on the plate"], coupon: STATES.coupon, "leak test": STATES["leak test"], pieces: STATES.pieces, designs: STATES.designs,
 };
 
-for (const [state, reach] of Object.entries(LOOKED_AT)) {
-  test(`axe finds nothing in German, and nothing is too wide: ${state}`, async () => {
-    await its.withPage(async (page) => {
-      await settled(page);
-      await reach(page);
-      await settled(page);
-      const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      assert.ok(over <= 0, `the page is ${over} px too wide`);
-      await shot(page, `german-${state}`);
-      await page.setViewportSize({ width: 320, height: 800 });
-      const wide = await page.evaluate(() => document.documentElement.scrollWidth);
-      assert.ok(wide <= 320, `the page is ${wide} px wide at 320 px`);
-      await passesAxe(page, `${state}, German, 320 px`);
-      await shot(page, `german-${state}-320`, { fullPage: true });
-    }, { kept: GERMAN });
-  });
-}
+walk(its, "axe finds nothing in German, and nothing is too wide", LOOKED_AT, async (page, state) => {
+  const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+  assert.ok(over <= 0, `the page is ${over} px too wide`);
+  await shot(page, `german-${state}`);
+  await page.setViewportSize({ width: 320, height: 800 });
+  const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+  assert.ok(wide <= 320, `the page is ${wide} px wide at 320 px`);
+  await passesAxe(page, `${state}, German, 320 px`);
+  await shot(page, `german-${state}-320`, { fullPage: true });
+}, { kept: GERMAN });
