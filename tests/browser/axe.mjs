@@ -9,7 +9,11 @@ const TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-prac
 
 /** Fails on every violation, and on what axe could not tell: contrast is worked out where it leaves that open, nothing else may be. */
 export async function passesAxe(page, state) {
-  await page.evaluate(axe.source);
+  // Once a page, so that what the browser has compiled and learnt of it stays; the markup of what is found is not told.
+  if (!await page.evaluate(() => "axe" in globalThis)) {
+    await page.evaluate(axe.source);
+    await page.evaluate(() => globalThis.axe.configure({ noHtml: true }));
+  }
   // What passes is not asked for: most of the time goes into saying where each of it stands.
   const { violations, incomplete } = await page.evaluate((tags) => globalThis.axe.run(document, {
     runOnly: { type: "tag", values: tags }, resultTypes: ["violations", "incomplete"], preload: false,
