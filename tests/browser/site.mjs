@@ -35,7 +35,7 @@ export async function serveSite(folder = SITE) {
       "x-content-type-options": "nosniff",
       "cache-control": "no-cache",
     });
-    fs.createReadStream(file).pipe(response);
+    response.end(fs.readFileSync(file));
   });
   await new Promise((resolve) => server.listen(0, "127.0.0.1", resolve));
   return {
