@@ -4,6 +4,7 @@
 import { wordsOf } from "../words/errors.js";
 import { download } from "./download.js";
 import { FINENESS } from "./files.js";
+import { inLanguage } from "../words/files.js";
 import { say } from "../words/say.js";
 
 /** @import { App } from "../app.js" */
@@ -55,12 +56,12 @@ export class Saving {
     // A pack takes seconds: a second one asked for meanwhile would be the same.
     if (request.kind === "pack" && this.making) return;
     if (request.kind === "pack") this.#makes(true);
-    const asked = JSON.stringify(this.#sized(request));
+    const sized = this.#sized(request);
     const slow = new Slow(this.#app, say`Making ${NAMES[request.kind] ?? say`the file`}`, () => this.giveUp());
     this.#givenUp = false;
     try {
-      const name = await link.ask("fileName", text, asked);
-      download(await link.askWatched((share) => slow.reached(share), "exportFile", text, asked), name);
+      const name = await link.ask("fileName", text, JSON.stringify(sized));
+      download(await link.askWatched((share) => slow.reached(share), "exportFile", text, JSON.stringify(inLanguage(sized))), name);
       this.#app.say("file", undefined);
     } catch (error) {
       if (!this.#givenUp) this.#app.say("file", { kind: "trouble", text: say`No file was made: ${wordsOf(error)}` });

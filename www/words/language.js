@@ -3,9 +3,10 @@
 const KEY = "tubewright.language";
 
 /**
- * A language's rows: `words` of the page and `engine`'s by their English, `sentences` that the engine fills, and what stands
- * before decimals.
- * @typedef {{ words: Record<string, string>, engine: Record<string, string>, sentences: readonly import("./sentences.js").Sentence[], decimal: string }} Table
+ * A language's rows: `words` of the page, `engine`'s and those of `files` by their English, `sentences` that the engine fills,
+ * what stands before decimals, and what stands round a quoted name in files.
+ * @typedef {{ words: Record<string, string>, engine: Record<string, string>, sentences: readonly import("./sentences.js").Sentence[],
+ *   files: Record<string, string>, decimal: string, quotes: readonly [string, string] }} Table
  */
 
 /** The languages that there are, each by its own name. @type {{ code: string, name: string, table?: () => Promise<{ table: Table }> }[]} */

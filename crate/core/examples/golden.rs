@@ -6,7 +6,7 @@
 //! kind of the danger zone. OUT gets `calls.json`,
 //! a list of `{ "text", "call", "args", "answer" | "refused" }`; `text` and `answer` name files beside it.
 
-use serde_json::{Value, json};
+use serde_json::{Map, Value, json};
 use std::fs;
 use std::path::{Path, PathBuf};
 use tubewright_core::design::Refusal;
@@ -120,6 +120,7 @@ impl Record {
         let file = self.write("text", text.as_bytes())?;
         let of = Some(file.as_str());
         self.keep(of, "cuts", json!(["long"]), engine::cuts(&text, "long").map(String::into_bytes))?;
+        self.file(of, &text, json!({ "kind": "pack", "deviation": 0.05, "words": in_brackets()? }))?;
         for piece in 1..=3 {
             let stances = engine::piece_stances(&text, "long", piece).map(String::into_bytes);
             self.keep(of, "stances", json!(["long", piece]), stances)?;
@@ -162,6 +163,21 @@ impl Record {
         fs::write(self.folder.join(&name), bytes)?;
         Ok(name)
     }
+}
+
+/// A language made up from all that the engine says in files, as a request brings it along.
+fn in_brackets() -> Result<Value, Fault> {
+    let vocabulary: Value = serde_json::from_str(&engine::vocabulary())?;
+    let steps = listed(&vocabulary, "/first_fill").iter().flat_map(|step| listed(step, ""));
+    let rows: Map<String, Value> = listed(&vocabulary, "/files")
+        .iter()
+        .chain(listed(&vocabulary, "/cautions"))
+        .chain(steps)
+        .chain(vocabulary["findings"].as_object().into_iter().flatten().flat_map(|(_, row)| listed(row, "/messages")))
+        .filter_map(Value::as_str)
+        .map(|english| (english.to_owned(), format!("«{english}»").into()))
+        .collect();
+    Ok(json!({ "language": "qaa", "decimal": ",", "quotes": ["‹", "›"], "words": rows }))
 }
 
 /// A design whose files are corrected by a coupon.

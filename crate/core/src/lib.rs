@@ -37,5 +37,6 @@ pub mod service;
 pub mod sheet;
 pub mod strategies;
 pub mod strength;
+pub mod tongue;
 pub mod tube;
 pub mod variants;

@@ -83,10 +83,10 @@ export const RESULT = {
   "Save the design (.json)": "Entwurf sichern (.json)",
   "The pack has each tube as it stands on the plate, and a sheet that tells a print service what to print and you how to finish and fit it. All files in one has the tubes where they are in your own axes.":
     "Das Paket enthält jedes Rohr so, wie es auf der Platte steht, und ein Begleitblatt, das dem Druckdienst sagt, was zu drucken ist, und wie danach nachgearbeitet und eingepasst wird. „Alle Dateien in einer“ enthält die Rohre an ihrem Ort in den eigenen Achsen.",
-  "Making the pack…": "Was in Dateien, Zeichnungen und Diagrammen steht, ist vorerst englisch.",
-  "The pack: files, sheet, coupon (.zip)": "Paket wird erzeugt…",
-  "What stands in the files, drawings and plots is in English for now.":
-    "Das Paket: Dateien, Begleitblatt, Passprobe (.zip)",
+  "Making the pack…": "Paket wird erzeugt…",
+  "The pack: files, sheet, coupon (.zip)": "Das Paket: Dateien, Begleitblatt, Passprobe (.zip)",
+  "The pack’s sheet is in the page’s language; drawings, plots and what programs read of the files are in English.":
+    "Das Begleitblatt des Pakets ist in der Sprache der Seite; Zeichnungen, Diagramme und was Programme aus den Dateien lesen, sind englisch.",
   "Making the pack.": "Das Paket wird erzeugt.",
   "Before you print and fill": "Vor dem Drucken und Befüllen",
   "Correct STL and 3MF by my coupon": "STL und 3MF nach meiner Passprobe korrigieren",

@@ -16,6 +16,7 @@ import { PREVIEW } from "./preview.js";
 import { REFUSALS } from "./refusals.js";
 import { RESULT } from "./result.js";
 import { SAYINGS } from "./sayings.js";
+import { SHEET } from "./sheet.js";
 import { TRYING } from "./trying.js";
 
 /** @type {import("../language.js").Table} */
@@ -23,5 +24,7 @@ export const table = {
   words: { ...FORM, ...GLOSSARY, ...KEEPING, ...MEASURE, ...PAGE, ...PREVIEW, ...RESULT, ...TRYING },
   engine: { ...LABELS, ...HINTS, ...FINDINGS, ...FILLING, ...NUMBERS, ...PRESETS },
   sentences: [...MESSAGES, ...SAYINGS, ...REFUSALS],
+  files: { ...FILLING, ...PRESETS, ...SHEET },
   decimal: ",",
+  quotes: ["„", "“"],
 };

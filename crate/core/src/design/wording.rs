@@ -25,7 +25,7 @@ pub(crate) fn listed<'a>(names: impl ExactSizeIterator<Item = &'a str>) -> Strin
 /// Whether a character changes how the text around it is laid out: control characters, line and paragraph
 /// separators, and the marks that turn the direction of writing (Unicode Standard Annex 9, section 2), with which a
 /// name could show as another. Non-characters go with them: no file format takes them.
-pub(super) fn disturbs(c: char) -> bool {
+pub(crate) fn disturbs(c: char) -> bool {
     c.is_control()
         || matches!(c, '\u{061c}' | '\u{200e}' | '\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2066}'..='\u{2069}' | '\u{feff}')
         || matches!(c, '\u{fdd0}'..='\u{fdef}')

@@ -8,6 +8,7 @@ use crate::design::Refusal;
 use crate::design::wording::shown;
 use crate::export::{self, DesignTold, Kind, NamedMesh};
 use crate::mesh::is_solid;
+use crate::tongue::{Tongue, worded};
 
 /// What a coupon is asked to be.
 #[derive(Clone, Copy)]
@@ -102,21 +103,30 @@ pub(super) fn correction(
 }
 
 /// What a compensated file says about itself; empty for another.
-pub(super) fn note(correction: Option<&Compensation>, stages: &Stages<'_>) -> String {
+pub(super) fn note(correction: Option<&Compensation>, stages: &Stages<'_>, tongue: &Tongue) -> String {
     let Some(by) = correction else { return String::new() };
     let process = &stages.design.process;
-    let diameters = [("outer diameters", by.outer), ("bores", by.bore)];
-    let mut offs: Vec<String> = diameters
-        .into_iter()
-        .filter_map(|(what, size)| size.map(|size| format!("{what} come out {} mm off", shown(size.off))))
-        .collect();
-    offs.extend(by.length.map(|(ratio, _)| format!("lengths come out {} % off", shown((ratio - 1.0) * 100.0))));
-    format!(
-        "Compensated by a measured coupon of {} on {}: {}.",
-        process.material.name,
-        process.printer.name,
-        offs.join(", ")
-    )
+    let sizes = [
+        (OUTERS_OFF, by.outer.map(|size| size.off)),
+        (BORES_OFF, by.bore.map(|size| size.off)),
+        (LENGTHS_OFF, by.length.map(|(ratio, _)| (ratio - 1.0) * 100.0)),
+    ];
+    let off = |(words, off): (&str, Option<f64>)| Some(tongue.say(words, &[&tongue.number(&shown(off?))]));
+    let offs: Vec<String> = sizes.into_iter().filter_map(off).collect();
+    let [material, printer] = [&process.material.name, &process.printer.name].map(|name| tongue.word(name));
+    tongue.say(COMPENSATED, &[material, printer, &offs.join(", ")])
+}
+
+/// Everything that [`note`] says: what another language has rows for.
+pub(super) fn templates() -> impl Iterator<Item = &'static str> {
+    all()
+}
+
+worded! {
+    COMPENSATED: &str = "Compensated by a measured coupon of {0} on {1}: {2}.";
+    OUTERS_OFF: &str = "outer diameters come out {0} mm off";
+    BORES_OFF: &str = "bores come out {0} mm off";
+    LENGTHS_OFF: &str = "lengths come out {0} % off";
 }
 
 /// The coupon's bytes.

@@ -8,7 +8,7 @@ use super::pack;
 use super::piece;
 use super::plate;
 use super::plots::{USUAL_WIDTH, plot, width};
-use super::stages::{Piece, Stages};
+use super::stages::{PIECE_OF, Piece, Stages};
 use super::stance::{self, Stood};
 use crate::coupon::Compensation;
 use crate::design::{Refusal, canonical};
@@ -16,6 +16,8 @@ use crate::export::{self, DesignTold, Feed, Kind, NamedMesh, Paper, RunFiles, To
 use crate::mesh::{Mesh, is_solid};
 use crate::quantity::USUAL_DEVIATION;
 use crate::request;
+use crate::sheet;
+use crate::tongue::{self, Tongue};
 use crate::tube::Profile;
 
 /// Told how much of something long is done, 0 to 1.
@@ -41,6 +43,8 @@ struct Request {
     coupon: Asked,
     /// What meshes are corrected by.
     correction: Option<Compensation>,
+    /// The language of what people read.
+    tongue: Tongue,
 }
 
 /// The bytes of a file. `request` is JSON: `{ "kind": "stl", "run": "pump to block", "deviation": 0.01 }`; a 3MF
@@ -56,6 +60,9 @@ struct Request {
 /// number along the run, `"piece": 1`. `all` and `pack` hold every piece.
 ///
 /// A `plate` holds the pieces that lie on the plate of that number, `"plate": 1`, in their places on it: see [`plates`].
+///
+/// A `pack` can be asked for in another language: `"words": { "language": "de", "decimal": ",", "quotes": ["„", "“"], "words":
+/// { "What to print": "Was zu drucken ist" } }` has rows from the engine's English to the other words. See [`crate::tongue`].
 ///
 /// An STL or 3MF of one run is in the builder's datum, unless it is asked for with a `"stance"`: `true` for the run's own,
 /// or the best where it states none, or `{ "up": [x, y, z], "turn_deg": a }`. Its coordinates are then the printer's: x and
@@ -97,7 +104,7 @@ pub fn export_file_watched(text: &str, request: &str, watch: &mut Watch<'_>) -> 
 fn bearing_the_design(stages: &Stages<'_>, request: &Request, watch: &mut Watch<'_>) -> Result<Vec<u8>, Refusal> {
     let design = &stages.design;
     let text = canonical(design);
-    let note = coupon::note(request.correction.as_ref(), stages);
+    let note = coupon::note(request.correction.as_ref(), stages, &Tongue::english());
     let material = &design.process.material.name;
     let told_design = DesignTold { title: title(stages), text: &text, material, note: &note };
     match (request.kind, request.run) {
@@ -110,7 +117,10 @@ fn bearing_the_design(stages: &Stages<'_>, request: &Request, watch: &mut Watch<
         (Kind::Coupon, Some(run)) => {
             coupon::file(stages, run, &request.coupon, request.deviation.finest(), &told_design)
         }
-        (Kind::Pack, _) => pack::file(stages, request.deviation, request.correction.as_ref(), &told_design, watch),
+        (Kind::Pack, _) => {
+            let corrected = request.correction.as_ref();
+            pack::file(stages, request.deviation, corrected, &told_design, &request.tongue, watch)
+        }
         (Kind::Plate, _) => {
             let corrected = request.correction.as_ref();
             plate::file(stages, request.plate.unwrap_or(1), request.deviation, corrected, &told_design, watch)
@@ -309,12 +319,13 @@ impl Request {
             width: width(kind, &keys)?,
             coupon: coupon::asked(kind, &keys)?,
             correction: coupon::correction(kind, &keys, stages)?,
+            tongue: tongue(kind, &keys)?,
         })
     }
 }
 
 /// What a request may say.
-const KEYS: [&str; 13] = [
+const KEYS: [&str; 14] = [
     "kind",
     "run",
     "piece",
@@ -328,7 +339,26 @@ const KEYS: [&str; 13] = [
     "count",
     "step",
     "compensated",
+    "words",
 ];
+
+/// Everything that files say to people in words of their own: what another language has rows for.
+pub(super) fn templates() -> impl Iterator<Item = &'static str> {
+    [PIECE_OF].into_iter().chain(coupon::templates()).chain(sheet::templates())
+}
+
+/// The language that a file is written in; other kinds have no say in it.
+fn tongue(kind: Kind, keys: &Map<String, Value>) -> Result<Tongue, Refusal> {
+    let stated = keys.get("words");
+    if stated.is_some() && kind != Kind::Pack {
+        let message = format!(
+            "Only a \"pack\" is written in other words; leave \"words\" out for a file of kind \"{}\".",
+            kind.word()
+        );
+        return Err(Refusal::at("/words", message));
+    }
+    tongue::read(stated)
+}
 
 /// How a bend table is to be told; other kinds have no say in it.
 fn feed(kind: Kind, keys: &Map<String, Value>) -> Result<Feed, Refusal> {

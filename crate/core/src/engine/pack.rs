@@ -18,6 +18,7 @@ use crate::mesh::Mesh;
 use crate::print::{Standing, Subject, lay};
 use crate::service::SealAtEnd;
 use crate::sheet::{End, Piece, Sheet, Stood, sheet};
+use crate::tongue::Tongue;
 use crate::tube::{BEYOND_SOCKET, Cutting};
 
 /// Where the sheet, the plots, the coupons and the plates are; no run's folder is called so.
@@ -33,6 +34,7 @@ pub(super) fn file(
     deviation: Deviation,
     correction: Option<&Compensation>,
     design: &DesignTold<'_>,
+    tongue: &Tongue,
     watch: &mut Watch<'_>,
 ) -> Result<Vec<u8>, Refusal> {
     let stated = &stages.design.runs;
@@ -41,7 +43,7 @@ pub(super) fn file(
     let stems = unique_stems(names).split_off(OWN.len() + 1);
     let (mut pieces, mut left_out, mut files, mut to_lay) = (Vec::new(), Vec::new(), Vec::new(), Vec::new());
     for (run, stem) in stems.iter().enumerate() {
-        match of_run(stages, run, stem, deviation, correction, design) {
+        match of_run(stages, run, stem, deviation, correction, design, tongue) {
             Ok(of_it) => {
                 let first = pieces.len();
                 to_lay.extend(of_it.to_lay.into_iter().map(|(at, piece)| (first + at, piece)));
@@ -61,12 +63,13 @@ pub(super) fn file(
     let page = sheet(&Sheet {
         design: &stages.design,
         title: design.title,
-        note: design.note,
+        note: &coupon::note(correction, stages, tongue),
         pieces: &pieces,
         left_out: &left_out,
         coupons: &told,
         without_coupon: &lacking,
         findings: &stages.findings(),
+        tongue,
     });
     let mut all = vec![
         PackFile { path: SHEET.to_owned(), bytes: page.into_bytes() },
@@ -132,6 +135,7 @@ fn of_run<'s>(
     deviation: Deviation,
     correction: Option<&Compensation>,
     design: &DesignTold<'_>,
+    tongue: &Tongue,
 ) -> Result<OfRun<'s>, Refusal> {
     let printed = stages.pieces(run);
     if printed.is_empty() {
@@ -144,8 +148,9 @@ fn of_run<'s>(
         if let (Some(standing), Some(mesh)) = (made.standing.clone(), datum) {
             to_lay.push((told.len(), ToLay { piece: piece.clone(), standing, mesh }));
         }
-        let (piece, its_files) = made.told(stages, piece, &cutting, stem, correction, design);
-        told.push(piece);
+        let (mut on_sheet, its_files) = made.told(stages, piece, &cutting, stem, correction, design);
+        on_sheet.name = piece.called_in(&stages.design.runs[run].name, tongue);
+        told.push(on_sheet);
         files.extend(its_files);
     }
     let papers = papers(stages, run)?.into_iter();

@@ -8,6 +8,7 @@ use crate::design::{self, Design, Refusal};
 use crate::layout::{self, Layout};
 use crate::mesh::{self, Fault, Mesh};
 use crate::quantity::{LEAST_DEVIATION, MOST_DEVIATION, MOST_TUBE};
+use crate::tongue::Tongue;
 use crate::tube::{Cutting, Profile};
 
 /// A design with everything placed and every centreline drawn.
@@ -38,6 +39,9 @@ pub struct Piece {
     pub profile: Profile,
 }
 
+/// A piece's name, as [`Piece::called_in`] has it.
+pub(super) const PIECE_OF: &str = "{0}, piece {1} of {2}";
+
 impl Piece {
     /// What follows a run's name for it, "piece 1 of 3"; none where the run is in one piece.
     pub fn part(&self) -> Option<String> {
@@ -47,6 +51,12 @@ impl Piece {
     /// What it is called: the run's name, and which piece of it.
     pub fn called(&self, run: &str) -> String {
         self.part().map_or(run.to_owned(), |part| format!("{run}, {part}"))
+    }
+
+    /// The same in another language.
+    pub fn called_in(&self, run: &str, tongue: &Tongue) -> String {
+        let [number, of] = [self.index + 1, self.of].map(|count| count.to_string());
+        if self.of > 1 { tongue.say(PIECE_OF, &[run, &number, &of]) } else { run.to_owned() }
     }
 
     /// What its files' names have after the run's: "-piece-1-of-3".

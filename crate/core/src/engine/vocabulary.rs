@@ -3,6 +3,7 @@
 use serde::{Serialize, Serializer};
 use serde_json::Value;
 
+use super::files::templates;
 use crate::cautions::{CAUTIONS, FIRST_FILL};
 use crate::check::Severity;
 use crate::check::words::{all_words, severity_meaning, severity_name};
@@ -12,7 +13,7 @@ use crate::quantity::{self as q, Kind, Quantity, unit_words};
 
 /// Labels, units, hints, ranges and defaults of every quantity by its key; titles and meanings of findings by their
 /// code; where each result comes from; meanings of the severities; bounds of a design; what a builder must know before
-/// printing and filling; and the order of a first fill.
+/// printing and filling; and the order of a first fill; and what files say, which another language has rows for.
 pub fn vocabulary() -> String {
     let vocabulary = Vocabulary {
         quantities: q::quantities().map(|quantity| (quantity.key, Row::of(quantity))).collect(),
@@ -37,6 +38,7 @@ pub fn vocabulary() -> String {
         },
         cautions: CAUTIONS,
         first_fill: FIRST_FILL,
+        files: templates().collect(),
     };
     serde_json::to_string(&vocabulary).unwrap_or_default()
 }
@@ -54,6 +56,8 @@ struct Vocabulary {
     cautions: &'static [&'static str],
     /// Each step, and what to mind at it, which may be empty.
     first_fill: &'static [[&'static str; 2]],
+    /// Templates of what files say to people, beside those of findings.
+    files: Vec<&'static str>,
 }
 
 /// A result and where it comes from.

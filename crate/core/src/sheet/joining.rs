@@ -1,9 +1,11 @@
 //! How the pieces of cut tubes are put together: which spigot goes into which socket, and how it is bonded.
 
 use super::html::{Html, Row};
-use super::{Sheet, fixed, words};
+use super::{Sheet, words};
+use crate::tongue::Tongue;
 
 pub(super) fn told(html: &mut Html, sheet: &Sheet<'_>) {
+    let tongue = html.tongue;
     let pairs = sheet.pieces.iter().zip(sheet.pieces.iter().skip(1));
     let joint = |(before, after): (&super::Piece<'_>, &super::Piece<'_>)| {
         let joint = after.joints[0]?;
@@ -11,9 +13,9 @@ pub(super) fn told(html: &mut Html, sheet: &Sheet<'_>) {
             cells: vec![
                 before.name.clone(),
                 after.name.clone(),
-                rings(joint.number),
-                fixed(joint.size.length, 1),
-                fixed(joint.size.clearance, 2),
+                rings(tongue, joint.number),
+                tongue.fixed(joint.size.length, 1),
+                tongue.fixed(joint.size.clearance, 2),
             ],
             data: vec![("joint", joint.number.to_string()), ("at", joint.at.to_string())],
         })
@@ -22,22 +24,24 @@ pub(super) fn told(html: &mut Html, sheet: &Sheet<'_>) {
     if rows.is_empty() {
         return;
     }
-    html.element("h3", words::JOINING);
+    html.said("h3", words::JOINING);
     html.table(words::JOINTS, words::JOINT_COLUMNS, &rows);
     html.raw("<section class=\"care\">\n");
-    html.list("ul", words::JOINT_CAUTIONS);
+    html.list_said("ul", words::JOINT_CAUTIONS);
     html.raw("</section>\n");
-    html.list("ol", words::JOINT_STEPS);
-    html.remark(words::PRACTICE);
+    html.list_said("ol", words::JOINT_STEPS);
+    html.remark_said(words::PRACTICE);
 }
 
 /// A joint's marks in words: a wide ring counts five.
-fn rings(number: u32) -> String {
-    let count = |count: u32, what: &str| match count {
+fn rings(tongue: &Tongue, number: u32) -> String {
+    let count = |count: u32, [one, many]: [&str; 2]| match count {
         0 => None,
-        1 => Some(format!("1 {what} ring")),
-        _ => Some(format!("{count} {what} rings")),
+        1 => Some(tongue.word(one).to_owned()),
+        _ => Some(tongue.say(many, &[&count.to_string()])),
     };
-    let both = [count(number / 5, "wide"), count(number % 5, "narrow")];
-    both.into_iter().flatten().collect::<Vec<_>>().join(" and ")
+    match (count(number / 5, words::WIDE), count(number % 5, words::NARROW)) {
+        (Some(wide), Some(narrow)) => tongue.say(words::BOTH, &[&wide, &narrow]),
+        (wide, narrow) => wide.or(narrow).unwrap_or_default(),
+    }
 }

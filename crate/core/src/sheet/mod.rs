@@ -11,9 +11,10 @@ mod style;
 mod words;
 
 use crate::accept::Asked;
-use crate::check::{Finding, Severity, words::message};
+use crate::check::{Finding, Severity, words::message_in};
 use crate::design::{Design, Fitting, Run};
 use crate::service::SealAtEnd;
+use crate::tongue::Tongue;
 use crate::tube::Joint;
 use html::Html;
 
@@ -36,6 +37,8 @@ pub struct Sheet<'a> {
     pub without_coupon: &'a [(&'a str, String)],
     /// What is found about the design.
     pub findings: &'a [Finding],
+    /// The language that it is told in.
+    pub tongue: &'a Tongue,
 }
 
 /// A tube of the pack, or a piece of one. Lengths mm.
@@ -105,19 +108,25 @@ pub struct End<'a> {
     pub seal: Option<SealAtEnd>,
 }
 
-/// The sheet as HTML. The same design gives the same text.
+/// Everything that the sheet says in words of its own: what another language has rows for.
+pub(crate) fn templates() -> impl Iterator<Item = &'static str> {
+    words::all()
+}
+
+/// The sheet as HTML. The same design in the same language gives the same text.
 pub fn sheet(sheet: &Sheet<'_>) -> String {
-    let mut html = Html::new();
-    html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n");
+    let tongue = sheet.tongue;
+    let mut html = Html::new(tongue);
+    html.raw(&format!("<!DOCTYPE html>\n<html lang=\"{}\">\n<head>\n<meta charset=\"utf-8\"/>\n", tongue.language()));
     html.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
-    html.element("title", &format!("{}: order and build sheet", sheet.title));
+    html.element("title", &tongue.say(words::TITLE, &[sheet.title]));
     html.raw("<style>");
     html.raw(style::STYLE);
     html.raw("</style>\n</head>\n<body>\n<main>\n");
     html.title(sheet.title);
-    html.element("p", words::SUBTITLE);
+    html.said("p", words::SUBTITLE);
     warnings(&mut html, sheet);
-    html.element("p", words::ABOUT);
+    html.said("p", words::ABOUT);
     order::told(&mut html, sheet);
     quantities::told(&mut html, sheet);
     build::told(&mut html, sheet);
@@ -130,48 +139,42 @@ const MOST_TOLD: usize = 40;
 
 /// What speaks against printing, before anything else.
 fn warnings(html: &mut Html, sheet: &Sheet<'_>) {
-    let of = |severity| {
-        let found: Vec<String> =
-            sheet.findings.iter().filter(|found| found.severity == severity).map(message).collect();
-        shortened(found)
-    };
+    let of = |severity| told(sheet.tongue, sheet.findings.iter().filter(|found| found.severity == severity));
     let (stops, cares) = (of(Severity::Stop), of(Severity::Care));
     if !stops.is_empty() {
         html.raw("<section class=\"stop\">\n");
-        html.element("h2", words::STOPS);
-        html.element("p", words::STOPS_MEAN);
+        html.said("h2", words::STOPS);
+        html.said("p", words::STOPS_MEAN);
         html.list("ul", stops);
         html.raw("</section>\n");
     }
     if !sheet.left_out.is_empty() {
         html.raw("<section class=\"stop\">\n");
-        html.element("h2", words::LEFT_OUT);
-        html.list("ul", sheet.left_out.iter().map(|(name, why)| format!("{name} is not in this pack. {why}")));
+        html.said("h2", words::LEFT_OUT);
+        let tongue = sheet.tongue;
+        let line = |(name, why): &(&str, String)| tongue.say(words::LEFT_OUT_IS, &[name, &tongue.tell(why)]);
+        html.list("ul", sheet.left_out.iter().map(line));
         html.raw("</section>\n");
     }
     if !cares.is_empty() {
         html.raw("<section class=\"care\">\n");
-        html.element("h2", words::CARES);
+        html.said("h2", words::CARES);
         html.list("ul", cares);
         html.raw("</section>\n");
     }
 }
 
-fn shortened(mut found: Vec<String>) -> Vec<String> {
-    if found.len() > MOST_TOLD {
-        let more = found.len() - MOST_TOLD;
-        found.truncate(MOST_TOLD);
-        found.push(format!("and {more} more: open the design on the page."));
+/// The first of some findings in words, and how many more there are.
+fn told<'f>(tongue: &Tongue, found: impl Iterator<Item = &'f Finding> + Clone) -> Vec<String> {
+    let more = found.clone().count().saturating_sub(MOST_TOLD);
+    let mut lines: Vec<String> = found.take(MOST_TOLD).map(|found| message_in(found, tongue)).collect();
+    if more > 0 {
+        lines.push(tongue.say(words::MORE, &[&more.to_string()]));
     }
-    found
-}
-
-/// A number with as many decimals.
-fn fixed(value: f64, decimals: usize) -> String {
-    format!("{value:.decimals$}")
+    lines
 }
 
 /// Sides of a box, or a point.
-fn times(sides: [f64; 3]) -> String {
-    sides.map(|side| fixed(side, 1)).join(" × ")
+fn times(tongue: &Tongue, sides: [f64; 3]) -> String {
+    sides.map(|side| tongue.fixed(side, 1)).join(" × ")
 }

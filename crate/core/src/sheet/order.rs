@@ -1,48 +1,53 @@
 //! What the print service reads: files, finish, sealing bands, its own questions.
 
 use super::html::{Html, Row};
-use super::{End, Piece, Sheet, Stood, fixed, times, words};
+use super::{End, Piece, Sheet, Stood, times, words};
 use crate::design::wording::shown;
+use crate::service::TubeKnown;
+use crate::tongue::Tongue;
 
 pub(super) fn told(html: &mut Html, sheet: &Sheet<'_>) {
-    html.element("h2", words::SERVICE);
-    html.element("p", words::ALL_ABOUT_FILES);
+    let tongue = html.tongue;
+    html.said("h2", words::SERVICE);
+    html.said("p", words::ALL_ABOUT_FILES);
     if !sheet.note.is_empty() {
-        html.element("p", &format!("{} Do not correct them again.", sheet.note));
+        html.element("p", &tongue.say(words::COMPENSATED, &[sheet.note]));
     }
     let rows: Vec<Row> = sheet.pieces.iter().map(|piece| ordered(sheet, piece)).collect();
     html.table(words::ORDER, words::ORDER_COLUMNS, &rows);
-    html.remark(words::PLATES_ARE);
-    html.element("h3", words::STANCE);
+    html.remark_said(words::PLATES_ARE);
+    html.said("h3", words::STANCE);
     html.list("ul", sheet.pieces.iter().map(|piece| stance(sheet, piece)));
-    html.element("h3", words::FINISH);
+    html.said("h3", words::FINISH);
     let cut = sheet.pieces.iter().any(|piece| piece.joints.iter().any(Option::is_some));
-    html.list("ul", words::WISHES.iter().chain(cut.then_some(&words::JOINT_WISH)));
-    let bands: Vec<Row> = sheet.pieces.iter().flat_map(|piece| (0..2).filter_map(|end| band(piece, end))).collect();
+    html.list_said("ul", words::WISHES.iter().chain(cut.then_some(&words::JOINT_WISH)));
+    let bands: Vec<Row> =
+        sheet.pieces.iter().flat_map(|piece| (0..2).filter_map(|end| band(tongue, piece, end))).collect();
     html.table(words::BANDS, words::BAND_COLUMNS, &bands);
-    html.remark(words::SEAL_TAKES);
-    let questions: Vec<Row> = sheet.pieces.iter().flat_map(questions).collect();
+    html.remark_said(words::SEAL_TAKES);
+    let questions: Vec<Row> = sheet.pieces.iter().flat_map(|piece| questions(tongue, piece)).collect();
     html.table(words::QUESTIONS, words::QUESTION_COLUMNS, &questions);
-    html.remark(&format!("{}{}.", words::LIMITS, sources(sheet).join("; ")));
+    let sources: Vec<String> = sources(sheet).into_iter().map(|source| tongue.tell(source)).collect();
+    html.remark(&tongue.say(words::LIMITS, &[&sources.join("; ")]));
 }
 
 fn ordered(sheet: &Sheet<'_>, piece: &Piece<'_>) -> Row {
-    let process = &sheet.design.process;
+    let (tongue, process) = (sheet.tongue, &sheet.design.process);
     let cm3 = piece.material / 1e3;
     let [x, y, z] = piece.sides;
     Row {
         cells: vec![
-            format!("{}.stl or .3mf", piece.file),
+            tongue.say(words::FILES, &[&piece.file]),
             piece.name.clone(),
-            piece.plate.map_or("none".to_owned(), |plate| plate.to_string()),
-            times(piece.sides),
-            fixed(cm3, 2),
-            fixed(cm3 * process.material.density_g_per_cm3, 1),
+            piece.plate.map_or(tongue.word_of(words::NO_PLATE).to_owned(), |plate| plate.to_string()),
+            times(tongue, piece.sides),
+            tongue.fixed(cm3, 2),
+            tongue.fixed(cm3 * process.material.density_g_per_cm3, 1),
             piece.triangles.to_string(),
-            shown(piece.deviation),
+            tongue.number(&shown(piece.deviation)),
             "1".to_owned(),
-            process.material.name.clone(),
-            process.printer.name.clone(),
+            tongue.word(&process.material.name).to_owned(),
+            tongue.word(&process.printer.name).to_owned(),
         ],
         data: vec![
             ("file", piece.file.clone()),
@@ -57,59 +62,61 @@ fn ordered(sheet: &Sheet<'_>, piece: &Piece<'_>) -> Row {
 }
 
 fn stance(sheet: &Sheet<'_>, piece: &Piece<'_>) -> String {
-    let name = &piece.name;
+    let (tongue, name) = (sheet.tongue, piece.name.as_str());
     let Some(stood) = &piece.stood else {
-        let volume = sheet.design.process.printer.build_volume.map(shown).join(" × ");
-        return format!(
-            "{name}: it fits a build volume of {volume} mm, less its margin, in no stance; its file is in the builder's own \
-             axes. Take a larger printer, or ask for it in two pieces."
-        );
+        let volume = sheet.design.process.printer.build_volume.map(|side| tongue.number(&shown(side))).join(" × ");
+        return tongue.say(words::FITS_NOT, &[name, &volume]);
     };
-    let who = if stood.own { "stands as the builder chose" } else { "stands as was found best" };
     let low = if piece.low == 0.0 {
-        "with its lowest point on the plate".to_owned()
+        tongue.word(words::ON_PLATE).to_owned()
     } else {
-        format!("with its lowest point {} above the plate", super::fixed(piece.low, 1) + " mm")
+        tongue.say(words::ABOVE_PLATE, &[&tongue.fixed(piece.low, 1)])
     };
-    format!("{name}: {who}, {low}.{}", supports(stood, &piece.ends))
+    let mut told = vec![tongue.say(if stood.own { words::AS_CHOSEN } else { words::AS_FOUND }, &[name, &low])];
+    told.extend(supports(tongue, stood, &piece.ends));
+    told.join(" ")
 }
 
-fn supports(stood: &Stood, ends: &[Option<End<'_>>; 2]) -> String {
-    let mut words = if stood.support > 0.0 {
-        format!(" About {} mm² of its outer skin wants support.", fixed(stood.support, 0))
-    } else {
-        String::new()
-    };
-    for (band, end) in stood.bands.iter().zip(ends) {
-        if *band > 0.0 {
-            let what = end.as_ref().map_or("spigot".to_owned(), |end| format!("sealing band at {}", end.port));
-            words += &format!(
-                " Standing so, {} mm of the {what} overhang: turn it rather than support them, or ask.",
-                fixed(*band, 1),
-            );
+fn supports(tongue: &Tongue, stood: &Stood, ends: &[Option<End<'_>>; 2]) -> Vec<String> {
+    let skin = (stood.support > 0.0).then(|| tongue.say(words::WANTS_SUPPORT, &[&tongue.fixed(stood.support, 0)]));
+    let bands = stood.bands.iter().zip(ends).filter(|(band, _)| **band > 0.0);
+    let overhanging = bands.map(|(band, end)| {
+        let band = tongue.fixed(*band, 1);
+        match end {
+            Some(end) => tongue.say(words::BAND_OVERHANGS, &[&band, end.port]),
+            None => tongue.say(words::SPIGOT_OVERHANGS, &[&band]),
         }
-    }
-    words
+    });
+    skin.into_iter().chain(overhanging).collect()
 }
 
-fn band(piece: &Piece<'_>, end: usize) -> Option<Row> {
+fn band(tongue: &Tongue, piece: &Piece<'_>, end: usize) -> Option<Row> {
     let (which, at) = (["start", "end"][end], piece.ends[end].as_ref()?);
-    let trim = if at.trim > 0.0 { format!(", {} of them to be cut off", shown(at.trim)) } else { String::new() };
-    let takes = match at.seal.as_ref().map(|seal| (seal, seal.outer_range())) {
-        None => words::NOT_KNOWN.to_owned(),
-        Some((_, None)) => "no size for sure: ring and gland alone are off by more than the seal takes".to_owned(),
-        Some((_, Some([least, most]))) => format!("{} to {}", fixed(least, 2), fixed(most, 2)),
+    let not_known = || tongue.word(words::NOT_KNOWN).to_owned();
+    let reach = tongue.fixed(at.band, 1);
+    let reach = if at.trim > 0.0 {
+        tongue.say(words::BAND_TRIMMED, &[&reach, &tongue.number(&shown(at.trim))])
+    } else {
+        tongue.say(words::BAND, &[&reach])
     };
-    let expected = at.seal.as_ref().map_or(words::NOT_KNOWN.to_owned(), |seal| {
-        format!("± {} ({})", fixed(seal.tolerances.outer_diameter, 2), words_of(seal.tube_known.word()))
+    let takes = match at.seal.as_ref().map(|seal| seal.outer_range()) {
+        None => not_known(),
+        Some(None) => tongue.word(words::NO_SIZE).to_owned(),
+        Some(Some(sizes)) => {
+            let [least, most] = sizes.map(|size| tongue.fixed(size, 2));
+            tongue.say(words::FROM_TO, &[&least, &most])
+        }
+    };
+    let expected = at.seal.as_ref().map_or_else(not_known, |seal| {
+        tongue.say(off(seal.tube_known), &[&tongue.fixed(seal.tolerances.outer_diameter, 2)])
     });
     let outer = piece.run.tube.outer_diameter;
     Some(Row {
         cells: vec![
             piece.name.clone(),
-            format!("{which}, at {}", at.port),
-            format!("0 to {}{trim}", fixed(at.band, 1)),
-            fixed(outer, 2),
+            tongue.say(words::ENDS[end], &[at.port]),
+            reach,
+            tongue.fixed(outer, 2),
             takes,
             expected,
         ],
@@ -128,21 +135,21 @@ fn sources<'s>(sheet: &Sheet<'s>) -> Vec<&'s str> {
     all
 }
 
-/// Where a tolerance is known from.
-fn words_of(known: &str) -> &'static str {
+/// How far a diameter may be off, by where that is known from.
+fn off(known: TubeKnown) -> &'static str {
     match known {
-        "coupon" => "measured on a coupon",
-        "printer" => "the printer's figures",
-        _ => "usual",
+        TubeKnown::Measured => words::OFF_MEASURED,
+        TubeKnown::Printer => words::OFF_PRINTER,
+        TubeKnown::Usual => words::OFF_USUAL,
     }
 }
 
-fn questions<'s>(piece: &'s Piece<'_>) -> impl Iterator<Item = Row> + 's {
+fn questions<'s>(tongue: &'s Tongue, piece: &'s Piece<'_>) -> impl Iterator<Item = Row> + 's {
     piece.questions.iter().map(|asked| Row {
         cells: vec![
             piece.name.clone(),
-            if asked.passes { words::PASSED } else { words::FAILED }.to_owned(),
-            asked.message.clone(),
+            tongue.word(if asked.passes { words::PASSED } else { words::FAILED }).to_owned(),
+            tongue.tell(&asked.message),
         ],
         data: vec![("passed", asked.passes.to_string())],
     })

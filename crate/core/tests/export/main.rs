@@ -5,6 +5,7 @@ mod archives;
 mod coupon_files;
 mod coupon_fit;
 mod drawing;
+mod languages;
 mod names;
 mod pack;
 mod shapes;

@@ -10,6 +10,7 @@ mod shape;
 
 use super::{Finding, Severity};
 use crate::design::wording;
+use crate::tongue::{SHIPPED, Tongue};
 
 /// The words of one kind of finding.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -51,12 +52,17 @@ pub fn all_words() -> impl Iterator<Item = &'static Words> {
 
 /// A finding's message in plain words.
 pub fn message(finding: &Finding) -> String {
+    message_in(finding, &Tongue::english())
+}
+
+/// The same in another language.
+pub fn message_in(finding: &Finding, tongue: &Tongue) -> String {
     let body = match words_of(finding.code) {
         Some(words) => words
             .messages
             .iter()
-            .find_map(|template| filled(template, finding, words.limit))
-            .unwrap_or_else(|| format!("{}.", words.title)),
+            .find_map(|template| filled(template, finding, words.limit, tongue))
+            .unwrap_or_else(|| format!("{}.", tongue.word(words.title))),
         None => finding.code.replace('_', " "),
     };
     match &finding.run {
@@ -121,29 +127,35 @@ fn joined(number: String, unit: &str) -> String {
 }
 
 /// The template with its placeholders filled; none where one has no value.
-fn filled(template: &str, finding: &Finding, limit: Limit) -> Option<String> {
+fn filled(template: &str, finding: &Finding, limit: Limit, tongue: &Tongue) -> Option<String> {
+    // A row has the same placeholders as its template.
+    let template = tongue.word(template);
     let mut text = String::with_capacity(template.len() + 40);
     let mut rest = template;
     while let Some((before, after)) = rest.split_once('{') {
         let (name, after) = after.split_once('}')?;
         text.push_str(before);
-        text.push_str(&placeholder(name, finding, limit)?);
+        text.push_str(&placeholder(name, finding, limit, tongue)?);
         rest = after;
     }
     text.push_str(rest);
     Some(text)
 }
 
-fn placeholder(name: &str, finding: &Finding, limit: Limit) -> Option<String> {
-    match name {
-        "value" => finding.value.map(|value| number(value, finding.unit)),
-        "limit" => finding.limit.map(|value| match limit {
-            Limit::Most => at_most(value, finding.unit),
-            Limit::Least => at_least(value, finding.unit),
-            Limit::Exact => number(value, finding.unit),
-        }),
-        name => finding.words.iter().find(|(key, _)| *key == name).map(|(_, words)| words.clone()),
-    }
+fn placeholder(name: &str, finding: &Finding, limit: Limit, tongue: &Tongue) -> Option<String> {
+    let words = match name {
+        "value" => number(finding.value?, finding.unit),
+        "limit" => {
+            let value = finding.limit?;
+            match limit {
+                Limit::Most => at_most(value, finding.unit),
+                Limit::Least => at_least(value, finding.unit),
+                Limit::Exact => number(value, finding.unit),
+            }
+        }
+        name => finding.words.iter().find(|(key, _)| *key == name)?.1.clone(),
+    };
+    Some(tongue.part(&words, SHIPPED.contains(&name)))
 }
 
 fn capital(text: &str) -> String {

@@ -1,0 +1,155 @@
+//! The language that files for people are written in. The engine's words are English and are their own keys: whoever asks for
+//! a file may give a table from them to another language's, and what that has no row for stays English.
+//!
+//! A row's key is a word or a template: `{0}`, `{1}` are filled by [`Tongue::say`]; named places such as `{port}` are those
+//! of findings and of sentences that come ready made, which [`Tongue::tell`] finds again by their templates.
+
+mod holes;
+mod reading;
+mod sentence;
+
+use std::collections::BTreeMap;
+
+use holes::{Part, parts};
+pub(crate) use reading::read;
+pub(crate) use sentence::SHIPPED;
+use sentence::Sentence;
+
+/// A language: its rows by their English, and how it writes numbers and quoted names.
+#[derive(Debug, Clone)]
+pub struct Tongue {
+    language: String,
+    decimal: char,
+    quotes: [String; 2],
+    rows: BTreeMap<String, String>,
+    /// Rows with named places, those with the most words of their own first.
+    sentences: Vec<Sentence>,
+}
+
+impl Default for Tongue {
+    fn default() -> Self {
+        Self::english()
+    }
+}
+
+impl Tongue {
+    /// English, as the engine's words stand.
+    pub fn english() -> Self {
+        Self {
+            language: "en".to_owned(),
+            decimal: '.',
+            quotes: ["“", "”"].map(str::to_owned),
+            rows: BTreeMap::new(),
+            sentences: Vec::new(),
+        }
+    }
+
+    /// Its tag, such as "de" (BCP 47).
+    pub fn language(&self) -> &str {
+        &self.language
+    }
+
+    /// A word or sentence without places.
+    pub fn word<'w>(&'w self, english: &'w str) -> &'w str {
+        self.row(english).unwrap_or(english)
+    }
+
+    /// A word that means another thing elsewhere: its key has what it is of before a colon, as "plate:none".
+    pub fn word_of<'w>(&'w self, key: &'w str) -> &'w str {
+        self.row(key).unwrap_or_else(|| key.split_once(':').map_or(key, |(_, english)| english))
+    }
+
+    /// A template with its places `{0}`, `{1}` filled in one go: a brace in what fills them is no place. Numbers are to be
+    /// written by [`Tongue::number`] before.
+    pub fn say(&self, english: &str, fill: &[&str]) -> String {
+        let filled = |template: &str| {
+            parts(template)
+                .map(|part| match part {
+                    Part::Words(words) => words,
+                    Part::Hole(place) => place.parse().ok().and_then(|at: usize| fill.get(at)).copied().unwrap_or(""),
+                })
+                .collect()
+        };
+        filled(self.word(english))
+    }
+
+    /// A number, written as the engine does with a point before decimals and commas between thousands.
+    pub fn number(&self, english: &str) -> String {
+        if self.decimal == '.' {
+            return english.to_owned();
+        }
+        let other = |mark| match mark {
+            '.' => self.decimal,
+            ',' => '.',
+            other => other,
+        };
+        english.chars().map(other).collect()
+    }
+
+    /// A number with as many decimals.
+    pub fn fixed(&self, value: f64, decimals: usize) -> String {
+        self.number(&format!("{value:.decimals$}"))
+    }
+
+    /// A sentence of the engine that comes ready made; one that no row's template is of stays as it is.
+    pub fn tell(&self, english: &str) -> String {
+        if self.rows.is_empty() {
+            return english.to_owned();
+        }
+        sentence::told(self, english)
+    }
+
+    /// What fills a place of a finding's template: a name, a number with its unit, or words that are a template of their own.
+    /// `shipped` is whether a name there may be that of a shipped thing, which has a row.
+    pub(crate) fn part(&self, english: &str, shipped: bool) -> String {
+        if self.rows.is_empty() {
+            return english.to_owned();
+        }
+        sentence::part(self, english, shipped)
+    }
+
+    fn row(&self, english: &str) -> Option<&str> {
+        self.rows.get(english).map(String::as_str)
+    }
+
+    fn quoted(&self, name: &str) -> String {
+        let [open, close] = &self.quotes;
+        format!("{open}{name}{close}")
+    }
+}
+
+/// Words that stand in one place: constants, and all of them as one list.
+macro_rules! worded {
+    ($($(#[$doc:meta])* $name:ident: $kind:ty = $value:expr;)*) => {
+        $($(#[$doc])* pub(super) const $name: $kind = $value;)*
+
+        /// All of them: what another language has to have rows for.
+        pub(super) fn all() -> impl Iterator<Item = &'static str> {
+            [$($crate::tongue::Worded::each($name)),*].into_iter().flatten()
+        }
+    };
+}
+pub(crate) use worded;
+
+/// Words of a kind that [`worded`] takes.
+pub(crate) trait Worded {
+    fn each(self) -> Vec<&'static str>;
+}
+
+impl Worded for &'static str {
+    fn each(self) -> Vec<&'static str> {
+        vec![self]
+    }
+}
+
+impl<const COUNT: usize> Worded for [&'static str; COUNT] {
+    fn each(self) -> Vec<&'static str> {
+        self.to_vec()
+    }
+}
+
+impl Worded for &'static [&'static str] {
+    fn each(self) -> Vec<&'static str> {
+        self.to_vec()
+    }
+}
