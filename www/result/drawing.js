@@ -37,7 +37,7 @@ function drawn(papers, run) {
       <label class="check"><input type="checkbox" .checked=${papers.trueSize} @change=${(/** @type {Event} */ event) =>
         papers.setTrueSize(/** @type {HTMLInputElement} */ (event.target).checked)}> <span>True size</span></label>
     </div>
-    <div class="scroll sheet" lang="en" tabindex="0" role="region" aria-label="Drawing of ${run.name}">
+    <div class="scroll sheet" tabindex="0" role="region" aria-label="Drawing of ${run.name}">
       <svg class=${papers.trueSize ? "true" : "fitted"} role="img" aria-label=${words} viewBox="0 0 ${sheet.width} ${sheet.height}"
         width="${sheet.width}mm" height="${sheet.height}mm">${onPaper(sheet)}</svg>
     </div>

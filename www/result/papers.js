@@ -2,6 +2,7 @@
 // with which sign the bend table is told. The drawing of an overtaken design stays until the next one is there.
 
 import { wordsOf } from "../words/errors.js";
+import { inLanguage } from "../words/files.js";
 
 /** @import { App } from "../app.js" */
 
@@ -79,7 +80,7 @@ export class Papers {
   async #fetch(run, text) {
     this.#busy = true;
     try {
-      const bytes = await this.app.link.ask("exportFile", text, JSON.stringify({ kind: "drawing", run }));
+      const bytes = await this.app.link.ask("exportFile", text, JSON.stringify(inLanguage({ kind: "drawing", run })));
       this.#sheet = readSheet(run, new TextDecoder().decode(bytes));
       this.#trouble = "";
     } catch (error) {

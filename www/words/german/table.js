@@ -1,5 +1,6 @@
 // German: all rows in one table. The glossary that they keep to stands in DEVELOPERS.md.
 
+import { DRAWING } from "./drawing.js";
 import { FILLING } from "./filling.js";
 import { FINDINGS } from "./findings.js";
 import { FORM } from "./form.js";
@@ -24,7 +25,7 @@ export const table = {
   words: { ...FORM, ...GLOSSARY, ...KEEPING, ...MEASURE, ...PAGE, ...PREVIEW, ...RESULT, ...TRYING },
   engine: { ...LABELS, ...HINTS, ...FINDINGS, ...FILLING, ...NUMBERS, ...PRESETS },
   sentences: [...MESSAGES, ...SAYINGS, ...REFUSALS],
-  files: { ...FILLING, ...PRESETS, ...SHEET },
+  files: { ...DRAWING, ...FILLING, ...PRESETS, ...SHEET },
   decimal: ",",
   quotes: ["„", "“"],
 };

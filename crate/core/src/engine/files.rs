@@ -61,7 +61,7 @@ struct Request {
 ///
 /// A `plate` holds the pieces that lie on the plate of that number, `"plate": 1`, in their places on it: see [`plates`].
 ///
-/// A `pack` can be asked for in another language: `"words": { "language": "de", "decimal": ",", "quotes": ["„", "“"], "words":
+/// A `drawing`, `all` and a `pack` can be asked for in another language: `"words": { "language": "de", "decimal": ",", "quotes": ["„", "“"], "words":
 /// { "What to print": "Was zu drucken ist" } }` has rows from the engine's English to the other words. See [`crate::tongue`].
 ///
 /// An STL or 3MF of one run is in the builder's datum, unless it is asked for with a `"stance"`: `true` for the run's own,
@@ -84,7 +84,7 @@ pub fn export_file(text: &str, request: &str) -> Result<Vec<u8>, Refusal> {
 pub fn export_file_watched(text: &str, request: &str, watch: &mut Watch<'_>) -> Result<Vec<u8>, Refusal> {
     let stages = Stages::of(text)?;
     let request = Request::read(request, &stages)?;
-    let design = &stages.design;
+    let (design, english) = (&stages.design, Tongue::english());
     match (request.kind, request.run) {
         (Kind::Design, _) => Ok(canonical(design).into_bytes()),
         (Kind::Stl, Some(run)) => {
@@ -92,9 +92,9 @@ pub fn export_file_watched(text: &str, request: &str, watch: &mut Watch<'_>) -> 
             let name = export::called(&piece.called(&design.runs[run].name), request.correction.is_some());
             Ok(export::stl(&stood(&stages, &piece, &request)?, &name))
         }
-        (Kind::BendTable, Some(run)) => told(&stages, run, |told| export::bend_csv(told, request.feed)),
-        (Kind::Points, Some(run)) => told(&stages, run, export::points_csv),
-        (Kind::Drawing, Some(run)) => told(&stages, run, |told| export::drawing(told).into_bytes()),
+        (Kind::BendTable, Some(run)) => told(&stages, run, &english, |told| export::bend_csv(told, request.feed)),
+        (Kind::Points, Some(run)) => told(&stages, run, &english, export::points_csv),
+        (Kind::Drawing, Some(run)) => told(&stages, run, &request.tongue, |told| export::drawing(told).into_bytes()),
         (kind, _) if kind.is_plot() => plot(&stages, kind, request.width),
         _ => bearing_the_design(&stages, &request, watch),
     }
@@ -136,7 +136,11 @@ fn bearing_the_design(stages: &Stages<'_>, request: &Request, watch: &mut Watch<
             for (run, solids) in &runs {
                 let suffixes = solids.iter().map(|solid| solid.suffix.as_str());
                 let solids = suffixes.zip(named(solids)).collect();
-                files.push(RunFiles { name: &design.runs[*run].name, solids, papers: papers(stages, *run)? });
+                files.push(RunFiles {
+                    name: &design.runs[*run].name,
+                    solids,
+                    papers: papers(stages, *run, &request.tongue)?,
+                });
             }
             Ok(export::zip(&told_design, &files, &plots(stages)))
         }
@@ -144,9 +148,14 @@ fn bearing_the_design(stages: &Stages<'_>, request: &Request, watch: &mut Watch<
 }
 
 /// A file of words and numbers about a run.
-fn told(stages: &Stages<'_>, run: usize, write: impl Fn(&ToldRun<'_>) -> Vec<u8>) -> Result<Vec<u8>, Refusal> {
+fn told(
+    stages: &Stages<'_>,
+    run: usize,
+    tongue: &Tongue,
+    write: impl Fn(&ToldRun<'_>) -> Vec<u8>,
+) -> Result<Vec<u8>, Refusal> {
     let profile = profile(stages, run)?;
-    told_run(stages, run, &profile)
+    told_run(stages, run, &profile, tongue)
         .map(|told| write(&told))
         .ok_or_else(|| Refusal::at(format!("/runs/{run}"), NOT_MADE))
 }
@@ -157,10 +166,12 @@ pub(super) fn plots(stages: &Stages<'_>) -> Vec<Paper> {
 }
 
 /// The tables and the drawing of a run.
-pub(super) fn papers(stages: &Stages<'_>, run: usize) -> Result<Vec<Paper>, Refusal> {
-    let table = told(stages, run, |told| export::bend_csv(told, Feed::default()))?;
-    let points = told(stages, run, export::points_csv)?;
-    let drawing = told(stages, run, |told| export::drawing(told).into_bytes())?;
+pub(super) fn papers(stages: &Stages<'_>, run: usize, tongue: &Tongue) -> Result<Vec<Paper>, Refusal> {
+    // Tables are read by programs: they are always in English.
+    let english = Tongue::english();
+    let table = told(stages, run, &english, |told| export::bend_csv(told, Feed::default()))?;
+    let points = told(stages, run, &english, export::points_csv)?;
+    let drawing = told(stages, run, tongue, |told| export::drawing(told).into_bytes())?;
     Ok(vec![(Kind::BendTable, table), (Kind::Points, points), (Kind::Drawing, drawing)])
 }
 
@@ -180,7 +191,7 @@ fn profile(stages: &Stages<'_>, run: usize) -> Result<Profile, Refusal> {
 
 const NOT_MADE: &str = "This run cannot be made as it is; see the findings.";
 
-fn told_run<'a>(stages: &'a Stages<'_>, run: usize, profile: &'a Profile) -> Option<ToldRun<'a>> {
+fn told_run<'a>(stages: &'a Stages<'_>, run: usize, profile: &'a Profile, tongue: &'a Tongue) -> Option<ToldRun<'a>> {
     let design = &stages.design;
     let placed = &stages.layout.runs[run];
     let fitting = |port: usize| &design.fittings[stages.layout.ports[port].fitting];
@@ -193,6 +204,7 @@ fn told_run<'a>(stages: &'a Stages<'_>, run: usize, profile: &'a Profile) -> Opt
         profile,
         mass: grams,
         fittings: [fitting(placed.from), fitting(placed.to)],
+        tongue,
     })
 }
 
@@ -344,15 +356,15 @@ const KEYS: [&str; 14] = [
 
 /// Everything that files say to people in words of their own: what another language has rows for.
 pub(super) fn templates() -> impl Iterator<Item = &'static str> {
-    [PIECE_OF].into_iter().chain(coupon::templates()).chain(sheet::templates())
+    [PIECE_OF].into_iter().chain(coupon::templates()).chain(sheet::templates()).chain(export::drawing_templates())
 }
 
 /// The language that a file is written in; other kinds have no say in it.
 fn tongue(kind: Kind, keys: &Map<String, Value>) -> Result<Tongue, Refusal> {
     let stated = keys.get("words");
-    if stated.is_some() && kind != Kind::Pack {
+    if stated.is_some() && !matches!(kind, Kind::Drawing | Kind::All | Kind::Pack) {
         let message = format!(
-            "Only a \"pack\" is written in other words; leave \"words\" out for a file of kind \"{}\".",
+            "Only a \"drawing\", \"all\" and a \"pack\" are written in other words; leave \"words\" out for a file of kind \"{}\".",
             kind.word()
         );
         return Err(Refusal::at("/words", message));

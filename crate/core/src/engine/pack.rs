@@ -153,7 +153,7 @@ fn of_run<'s>(
         told.push(on_sheet);
         files.extend(its_files);
     }
-    let papers = papers(stages, run)?.into_iter();
+    let papers = papers(stages, run, tongue)?.into_iter();
     files.extend(papers.map(|(kind, bytes)| PackFile { path: format!("{stem}/{}", kind.file_name(stem)), bytes }));
     Ok(OfRun { told, files, to_lay })
 }

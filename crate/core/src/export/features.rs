@@ -5,6 +5,17 @@ use crate::layout::Vec3;
 use core::f64::consts::PI;
 
 const APEX: &str = "apex";
+const END: &str = "end";
+const MIDDLE: &str = "middle of bend";
+/// Places on a coil, and the same on a smooth curve: its start, its end, on the way.
+const STARTS: [&str; 2] = ["coil start", "curve start"];
+const ENDS: [&str; 2] = ["coil end", "curve end"];
+const ON: [&str; 2] = ["on coil", "on curve"];
+const PASSED: &str = "point passed";
+/// Everything that a point can be, in words.
+pub(super) const POINT_KINDS: [&str; 10] =
+    [APEX, END, MIDDLE, STARTS[0], STARTS[1], ENDS[0], ENDS[1], ON[0], ON[1], PASSED];
+
 /// The apex of a bend of more than this lies far outside it, radians: 120 degrees, 1.7 radii.
 const FAR: f64 = 2.0 * PI / 3.0 + 1e-9;
 
@@ -59,7 +70,7 @@ pub(super) fn features(line: &Centreline) -> Vec<Feature> {
 
 /// The points of the report, each with what it is: first end, apexes and points of coils and curves, last end.
 pub(super) fn points(line: &Centreline, features: &[Feature]) -> Vec<Point> {
-    let mut known = vec![("end", None, [false, true])];
+    let mut known = vec![(END, None, [false, true])];
     for (index, piece) in line.pieces.iter().enumerate() {
         let row = row_of(piece, features);
         let before = index.checked_sub(1).map(|before| &line.pieces[before]);
@@ -67,10 +78,10 @@ pub(super) fn points(line: &Centreline, features: &[Feature]) -> Vec<Point> {
             Shape::Straight => {}
             Shape::Arc { angle, .. } if *angle < PI - 1e-6 => known.push((APEX, row, [true, true])),
             // A bend of half a turn or more has no apex; its middle stands in, and no leg leads there.
-            Shape::Arc { .. } => known.push(("middle of bend", row, [false, false])),
+            Shape::Arc { .. } => known.push((MIDDLE, row, [false, false])),
             Shape::Curve(curve) => {
                 if index > 0 && !matches!(before.map(|piece| &piece.shape), Some(Shape::Curve(_))) {
-                    known.push((named(curve, "coil start", "curve start"), row, [true, false]));
+                    known.push((named(curve, STARTS), row, [true, false]));
                 }
                 if let Some(next) = line.pieces.get(index + 1) {
                     known.push(end_of(curve, next, row));
@@ -78,7 +89,7 @@ pub(super) fn points(line: &Centreline, features: &[Feature]) -> Vec<Point> {
             }
         }
     }
-    known.push(("end", None, [true, false]));
+    known.push((END, None, [true, false]));
     let apexes = apexes(line);
     let turn = |row: Option<usize>| row.and_then(|row| features.get(row)).map_or(0.0, |feature| feature.told.angle);
     apexes
@@ -94,14 +105,14 @@ fn end_of(curve: &Curve, next: &Piece, row: Option<usize>) -> (&'static str, Opt
         Shape::Curve(next) if next.whole == curve.whole => {
             // A span of a spline ends at a point that the builder stated.
             let passed = matches!(curve.form, Form::Cubic(_)) && curve.span[1] == 1.0;
-            (named(curve, "on coil", if passed { "point passed" } else { "on curve" }), row, [false, false])
+            (if passed { PASSED } else { named(curve, ON) }, row, [false, false])
         }
-        Shape::Curve(_) => (named(curve, "coil end", "curve end"), row, [false, false]),
-        _ => (named(curve, "coil end", "curve end"), row, [false, true]),
+        Shape::Curve(_) => (named(curve, ENDS), row, [false, false]),
+        _ => (named(curve, ENDS), row, [false, true]),
     }
 }
 
-fn named(curve: &Curve, coil: &'static str, smooth: &'static str) -> &'static str {
+fn named(curve: &Curve, [coil, smooth]: [&'static str; 2]) -> &'static str {
     match curve.form {
         Form::Helix(_) => coil,
         Form::Cubic(_) => smooth,

@@ -22,6 +22,7 @@ mod three_mf;
 pub use bend_csv::{Feed, bend_csv};
 pub use bundle::{DesignTold, Paper, RunFiles, called, zip, zip_of_stls};
 pub use drawing::drawing;
+pub(crate) use drawing::templates as drawing_templates;
 pub use file_stem::{file_stem, file_stem_ending, unique_stems};
 pub use kind::Kind;
 pub use pack::{PackFile, checksums, pack};

@@ -4,6 +4,7 @@ use super::features::{Feature, Point, features, points};
 use crate::centreline::{self, Centreline};
 use crate::design::{Design, Fitting, Run};
 use crate::layout::PlacedRun;
+use crate::tongue::Tongue;
 use crate::tube::Profile;
 
 /// A made run, to be told.
@@ -23,6 +24,8 @@ pub struct ToldRun<'a> {
     pub mass: f64,
     /// The fittings that its start and its end sit in.
     pub fittings: [&'a Fitting; 2],
+    /// The language of what people read of it.
+    pub tongue: &'a Tongue,
 }
 
 impl ToldRun<'_> {

@@ -73,17 +73,27 @@ impl Tongue {
         filled(self.word(english))
     }
 
+    /// The same, in the template's order: words, and what fills a place.
+    pub(crate) fn pieces<'t, P: Clone>(
+        &'t self,
+        english: &'t str,
+        fill: &'t [P],
+        words: impl Fn(&'t str) -> P + 't,
+    ) -> impl Iterator<Item = P> + 't {
+        parts(self.word(english)).filter_map(move |part| match part {
+            Part::Words(text) => Some(words(text)),
+            Part::Hole(place) => fill.get(place.parse::<usize>().ok()?).cloned(),
+        })
+    }
+
+    /// What stands before decimals.
+    pub(crate) fn decimal(&self) -> char {
+        self.decimal
+    }
+
     /// A number, written as the engine does with a point before decimals and commas between thousands.
     pub fn number(&self, english: &str) -> String {
-        if self.decimal == '.' {
-            return english.to_owned();
-        }
-        let other = |mark| match mark {
-            '.' => self.decimal,
-            ',' => '.',
-            other => other,
-        };
-        english.chars().map(other).collect()
+        marked(english, self.decimal)
     }
 
     /// A number with as many decimals.
@@ -118,6 +128,19 @@ impl Tongue {
     }
 }
 
+/// A number as the engine writes it, with another mark before decimals.
+pub(crate) fn marked(english: &str, decimal: char) -> String {
+    if decimal == '.' {
+        return english.to_owned();
+    }
+    let other = |mark| match mark {
+        '.' => decimal,
+        ',' => '.',
+        other => other,
+    };
+    english.chars().map(other).collect()
+}
+
 /// Words that stand in one place: constants, and all of them as one list.
 macro_rules! worded {
     ($($(#[$doc:meta])* $name:ident: $kind:ty = $value:expr;)*) => {
@@ -145,6 +168,13 @@ impl Worded for &'static str {
 impl<const COUNT: usize> Worded for [&'static str; COUNT] {
     fn each(self) -> Vec<&'static str> {
         self.to_vec()
+    }
+}
+
+/// Headings of columns, with how wide they are.
+impl<const COUNT: usize> Worded for [(&'static str, f64); COUNT] {
+    fn each(self) -> Vec<&'static str> {
+        self.iter().map(|(heading, _)| *heading).collect()
     }
 }
 

@@ -6,6 +6,7 @@ use super::sheet::{Area, Sheet};
 use super::tables::number;
 use super::view::Flat;
 use super::words;
+use crate::tongue::Tongue;
 
 /// Size of the title block, mm; as wide as ISO 7200 lets one be (from memory).
 pub(super) const TITLE: Flat = [180.0, 28.0];
@@ -27,9 +28,10 @@ struct Field {
 
 /// Draws the title block.
 pub(super) fn title(paper: &mut Paper, at: Flat, told: &ToldRun<'_>, sheet: &Sheet, scale: &str) {
+    let tongue = told.tongue;
     paper.open("class=\"title-block\"");
     paper.rectangle(Pen::Edge, at, TITLE);
-    let words = |label, width, words: &str, size| Field {
+    let field = |label, width, words: &str, size| Field {
         width,
         label,
         parts: vec![Part::words(fitted(words, size, width - 3.0))],
@@ -38,14 +40,8 @@ pub(super) fn title(paper: &mut Paper, at: Flat, told: &ToldRun<'_>, sheet: &She
     let run = told.run;
     let wall = number("wall", None, run.wall());
     let sized = |dimension, value: f64| Part::Number(number(dimension, None, value));
-    let tube = vec![
-        Part::words("\u{2300}"),
-        sized("outer_diameter", run.tube.outer_diameter),
-        Part::words(" \u{d7} \u{2300}"),
-        sized("bore", run.tube.bore),
-        Part::words(", wall "),
-        Part::Number(wall),
-    ];
+    let sizes = [sized("outer_diameter", run.tube.outer_diameter), sized("bore", run.tube.bore), Part::Number(wall)];
+    let tube = Part::line(tongue, words::TUBE_IS, &sizes);
     let size = match sheet.name {
         Some(name) => name.to_owned(),
         None => format!("{} \u{d7} {}", shown(sheet.size[0]), shown(sheet.size[1])),
@@ -55,25 +51,20 @@ pub(super) fn title(paper: &mut Paper, at: Flat, told: &ToldRun<'_>, sheet: &She
     let outside = vec![sized("size_x", x), times(), sized("size_y", y), times(), sized("size_z", z)];
     let mass = Part::Number(Told { dimension: "mass", row: None, value: told.mass, shown: shown(told.mass) });
     let rows = [
-        vec![words("Run", 90.0, &run.name, LARGE), words("Design", 90.0, &told.design.name, FIGURES)],
+        vec![field(words::RUN, 90.0, &run.name, LARGE), field(words::DESIGN, 90.0, &told.design.name, FIGURES)],
         vec![
-            Field { width: 60.0, label: "Tube: outer diameter, bore", parts: tube, size: FIGURES },
-            words("Material", 60.0, &told.design.process.material.name, FIGURES),
-            Field {
-                width: 34.0,
-                label: "Length of the centreline",
-                parts: vec![sized("length", told.line.length)],
-                size: FIGURES,
-            },
-            Field { width: 26.0, label: "Mass, g", parts: vec![mass], size: FIGURES },
+            Field { width: 60.0, label: words::TUBE, parts: tube, size: FIGURES },
+            field(words::MATERIAL, 60.0, tongue.word(&told.design.process.material.name), FIGURES),
+            Field { width: 34.0, label: words::LENGTH, parts: vec![sized("length", told.line.length)], size: FIGURES },
+            Field { width: 26.0, label: words::MASS, parts: vec![mass], size: FIGURES },
         ],
         vec![
-            words("Scale", 20.0, scale, FIGURES),
-            words("Units", 28.0, "mm, degrees", FIGURES),
-            words("Projection", 38.0, "third angle", FIGURES),
-            words("Sheet", 26.0, &size, FIGURES),
-            Field { width: 44.0, label: "Outside size: x, y, z", parts: outside, size: SMALL },
-            words("Made by", 24.0, super::super::APPLICATION, FIGURES),
+            field(words::SCALE, 20.0, scale, FIGURES),
+            field(words::UNITS, 28.0, tongue.word(words::UNITS_ARE), FIGURES),
+            field(words::PROJECTED, 38.0, tongue.word(words::THIRD_ANGLE), FIGURES),
+            field(words::SHEET, 26.0, &size, FIGURES),
+            Field { width: 44.0, label: words::OUTSIDE, parts: outside, size: SMALL },
+            field(words::MADE_BY, 24.0, super::super::APPLICATION, FIGURES),
         ],
     ];
     let mut y = at[1];
@@ -87,7 +78,7 @@ pub(super) fn title(paper: &mut Paper, at: Flat, told: &ToldRun<'_>, sheet: &She
             if x > at[0] {
                 paper.line(Pen::Thin, [x, y], [x, y + high]);
             }
-            paper.words([x + 1.2, y + 2.7], 2.2, Anchor::Start, 0.0, field.label);
+            paper.words([x + 1.2, y + 2.7], 2.2, Anchor::Start, 0.0, tongue.word(field.label));
             paper.told([x + 1.5, y + high - 1.8], field.size, Anchor::Start, 0.0, &field.parts);
             x += field.width;
         }
@@ -113,7 +104,7 @@ fn symbol(paper: &mut Paper, [x, y]: Flat) {
 }
 
 /// Draws the bar and the notes.
-pub(super) fn notes(paper: &mut Paper, area: &Area, more: &[Vec<Part>]) {
+pub(super) fn notes(paper: &mut Paper, area: &Area, tongue: &Tongue, more: &[Vec<Part>]) {
     let [x, y] = area.at;
     paper.open("class=\"notes\"");
     let bar = [x + 1.0, y + 4.0];
@@ -126,9 +117,9 @@ pub(super) fn notes(paper: &mut Paper, area: &Area, more: &[Vec<Part>]) {
     }
     paper.close();
     for (index, line) in words::BAR.iter().enumerate() {
-        paper.words([bar[0] + BAR + 4.0, y + 3.0 + 3.4 * index as f64], SMALL, Anchor::Start, 0.0, line);
+        paper.words([bar[0] + BAR + 4.0, y + 3.0 + 3.4 * index as f64], SMALL, Anchor::Start, 0.0, tongue.word(line));
     }
-    let always = [words::PROJECTION, words::LEGS, words::ROTATION].map(|line| vec![Part::words(line)]);
+    let always = [words::PROJECTION, words::LEGS, words::ROTATION].map(|line| Part::line(tongue, line, &[]));
     for (index, line) in always.iter().chain(more).enumerate() {
         paper.told([x + 1.0, y + 11.0 + 3.4 * index as f64], SMALL, Anchor::Start, 0.0, line);
     }

@@ -5,7 +5,9 @@ use super::paper::{Anchor, FIGURES, Paper, Pen, shown, width_of};
 use super::room::{Patch, Room};
 use super::sheet::Area;
 use super::view::{Flat, Placed};
+use super::words;
 use crate::layout::Vec3;
+use crate::tongue::Tongue;
 
 /// A view on the sheet with the paper that belongs to it.
 pub(super) struct Field {
@@ -35,7 +37,7 @@ impl Field {
 }
 
 /// How a coordinate axis is marked beside a view.
-pub(super) fn axes(paper: &mut Paper, room: &mut Room, field: &Field, corner: Flat) {
+pub(super) fn axes(paper: &mut Paper, room: &mut Room, field: &Field, corner: Flat, tongue: &Tongue) {
     let [across, up] = field.placed.view.axes;
     let long = 8.0;
     let ends = [([long, 0.0], across), ([0.0, -long], up)];
@@ -46,7 +48,7 @@ pub(super) fn axes(paper: &mut Paper, room: &mut Room, field: &Field, corner: Fl
         let at = [end[0] + 0.18 * x, end[1] + 0.12 * y + if x > 0.0 { 0.9 } else { 0.0 }];
         paper.words(at, FIGURES, Anchor::Middle, 0.0, name);
     }
-    let words = format!("{}: {} and {}", field.placed.view.name, across, up);
+    let words = tongue.say(words::VIEW, &[tongue.word(field.placed.view.name), across, up]);
     paper.words([corner[0] + 3.0, corner[1] - 2.0], FIGURES, Anchor::Start, 0.0, &words);
     let wide = 4.0 + width_of(&words, FIGURES);
     room.take(&Patch::upright([corner[0] - 1.0, corner[1] - long - 4.0], [12.0, long + 5.0]), WORDS);

@@ -44,12 +44,18 @@ const CENTRE: u16 = 2;
 /// Change of slope that shows as an edge round the tube; a blend's many small ones do not.
 const RIDGE: f64 = 0.15;
 
+/// Everything that drawings say: what another language has rows for.
+pub(crate) fn templates() -> impl Iterator<Item = &'static str> {
+    words::all()
+}
+
 /// The drawing of a run as SVG text.
 pub fn drawing(told: &ToldRun<'_>) -> String {
     let trace = Trace::of(told.line, &told.profile.outer, rings(told));
     let (features, points) = (told.features(), told.points());
     let plan = Plan::of(told, &trace, &features, &points);
-    let mut paper = Paper::default();
+    let tongue = told.tongue;
+    let mut paper = Paper::new(tongue.decimal());
     let mut room = Room::new(plan.sheet.size);
     for area in &plan.blocks {
         room.take(&area.patch(), 40);
@@ -62,12 +68,12 @@ pub fn drawing(told: &ToldRun<'_>) -> String {
         paper.close();
     }
     for (field, corner) in plan.views.iter().zip(&plan.corners) {
-        axes(&mut paper, &mut room, field, *corner);
+        axes(&mut paper, &mut room, field, *corner, tongue);
     }
     if let Some(tiles) = &plan.sheet.tiles {
         tile_marks(&mut paper, &mut room, tiles, plan.sheet.size);
     }
-    let name = scale_words(plan.isometric.placed.view.name, &ratio(plan.isometric_scale));
+    let name = scale_words(tongue.word(plan.isometric.placed.view.name), &ratio(plan.isometric_scale));
     let foot = [plan.isometric.area.at[0] + 1.0, plan.isometric.area.at[1] + plan.isometric.area.size[1] - 1.0];
     paper.words(foot, FIGURES, Anchor::Start, 0.0, &name);
     room.take(&Patch::upright([foot[0], foot[1] - 3.0], [width_of(&name, FIGURES), 4.0]), 20);
@@ -86,15 +92,15 @@ pub fn drawing(told: &ToldRun<'_>) -> String {
         table.draw(&mut paper, area.at, *stacks);
     }
     let said = [
-        underlined.then(|| vec![Part::words(words::UNDERLINED)]),
-        plan.sheet.tiles.as_ref().map(|_| vec![Part::words(words::GLUE)]),
-        plan.remark().map(|words| vec![Part::words(words)]),
+        underlined.then(|| Part::line(tongue, words::UNDERLINED, &[])),
+        plan.sheet.tiles.as_ref().map(|_| Part::line(tongue, words::GLUE, &[])),
+        plan.remark(tongue).map(|words| vec![Part::words(words)]),
         tables::dress(told),
     ];
-    blocks::notes(&mut paper, &plan.notes, &said.into_iter().flatten().collect::<Vec<_>>());
+    blocks::notes(&mut paper, &plan.notes, tongue, &said.into_iter().flatten().collect::<Vec<_>>());
     blocks::title(&mut paper, plan.title.at, told, &plan.sheet, &scale);
     let [width, height] = plan.sheet.size;
-    let title = format!("{}, drawing {scale}", told.run.name);
+    let title = tongue.say(words::TITLE, &[&told.run.name, &scale]);
     let about = format!("data-scale=\"{scale}\" data-bar=\"{BAR}\"{}", tile_data(&plan.sheet.tiles));
     paper.finish(width, height, &title, &about)
 }

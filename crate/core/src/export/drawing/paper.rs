@@ -2,6 +2,7 @@
 //! alone, no style sheet inside the picture, so that it shows also where a strict page puts it.
 
 use super::view::Flat;
+use crate::tongue::{Tongue, marked};
 
 /// Size of words, mm from baseline to baseline of the font: small print, figures, headings.
 pub(super) const SMALL: f64 = 2.6;
@@ -49,9 +50,11 @@ pub(super) struct Told {
 }
 
 /// A sheet being drawn.
-#[derive(Debug, Default)]
+#[derive(Debug)]
 pub(super) struct Paper {
     text: String,
+    /// What stands before decimals.
+    decimal: char,
 }
 
 impl Pen {
@@ -67,6 +70,11 @@ impl Pen {
 }
 
 impl Paper {
+    /// An empty sheet on which numbers have that mark before decimals.
+    pub fn new(decimal: char) -> Self {
+        Self { text: String::new(), decimal }
+    }
+
     /// A line through points.
     pub fn path(&mut self, pen: Pen, points: &[Flat], class: &str) {
         if points.len() < 2 {
@@ -144,7 +152,7 @@ impl Paper {
             self.text.push_str(" text-decoration=\"underline\"");
         }
         self.text.push('>');
-        self.escaped(&told.shown);
+        self.escaped(&marked(&told.shown, self.decimal));
         self.text.push_str("</tspan>");
     }
 
@@ -180,7 +188,7 @@ impl Paper {
     /// The picture: `width` and `height` are the sheet's, mm. `title` is what it is of.
     pub fn finish(self, width: f64, height: f64, title: &str, about: &str) -> String {
         let (width, height) = (short(width), short(height));
-        let mut head = Self::default();
+        let mut head = Self::new(self.decimal);
         head.raw("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
         head.raw(&format!(
             "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width}mm\" height=\"{height}mm\" viewBox=\"0 0 {width} \
@@ -227,6 +235,11 @@ impl Part {
     /// Plain words.
     pub fn words(words: impl Into<String>) -> Self {
         Self::Words(words.into())
+    }
+
+    /// A template with its places filled by such pieces.
+    pub fn line(tongue: &Tongue, english: &str, fill: &[Self]) -> Vec<Self> {
+        tongue.pieces(english, fill, Self::words).collect()
     }
 
     fn shown(&self) -> &str {

@@ -9,6 +9,8 @@ use super::table::Table;
 use super::tables;
 use super::trace::Trace;
 use super::view::{Flat, Placed, Range, View, front, isometric, side, top};
+use super::words;
+use crate::tongue::Tongue;
 
 /// Room round the views for dimensions: as it should be, and the least, which is taken rather than a larger sheet.
 const GAPS: [Gaps; 2] = [Gaps { round: 18.0, between: 28.0 }, Gaps { round: 13.5, between: 23.0 }];
@@ -83,7 +85,7 @@ impl Plan {
         };
         let mut tables = vec![
             tables::bends(told),
-            tables::points(points),
+            tables::points(told, points),
             tables::ends(told, points.len().saturating_sub(1)),
             tables::coils(told, features),
         ];
@@ -109,9 +111,8 @@ impl Plan {
     }
 
     /// What must be said about this sheet alone.
-    pub fn remark(&self) -> Option<String> {
-        let words = || format!("Too large for true size: drawn {}. The numbers are the tube's own.", ratio(self.scale));
-        (self.scale > 1).then(words)
+    pub fn remark(&self, tongue: &Tongue) -> Option<String> {
+        (self.scale > 1).then(|| tongue.say(words::TOO_LARGE, &[&ratio(self.scale)]))
     }
 }
 

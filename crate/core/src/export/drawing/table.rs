@@ -11,7 +11,7 @@ const BESIDE: f64 = 4.0;
 /// A table; the first cell of a row and words stand left, numbers right.
 pub(super) struct Table {
     pub caption: String,
-    pub columns: Vec<(&'static str, f64)>,
+    pub columns: Vec<(String, f64)>,
     pub rows: Vec<Vec<Part>>,
     /// Said below the rows, if anything.
     pub foot: Option<String>,

@@ -6,9 +6,10 @@ use super::paper::{Part, Told, shown};
 use super::table::Table;
 use super::words;
 use crate::centreline::{BendKind, bend_table};
-use crate::design::{Coil, Station};
+use crate::design::{Coil, Hand, Station};
 use crate::layout::{PlacedCoil, PlacedStation};
 use crate::report::degrees;
+use crate::tongue::Tongue;
 
 /// Most rows that a sheet shows, and most bends that it dimensions; the rest is in the files.
 pub(super) const MOST_ROWS: usize = 240;
@@ -20,18 +21,19 @@ pub(super) fn number(dimension: &'static str, row: Option<usize>, value: f64) ->
 
 /// The bend table, fed from the start.
 pub(super) fn bends(told: &ToldRun<'_>) -> Table {
+    let tongue = told.tongue;
     let table = bend_table(told.line);
     let bends = table.len().saturating_sub(1);
     let rows = table.iter().enumerate().map(|(index, row)| {
         let cell = |dimension, value| Part::Number(number(dimension, Some(index + 1), value));
-        let name = if index < bends { (index + 1).to_string() } else { "end".to_owned() };
+        let name = if index < bends { (index + 1).to_string() } else { tongue.word_of(words::LAST_ROW).to_owned() };
         let straight = cell("straight", row.straight);
         if index == bends {
             return vec![Part::words(name), Part::words(""), straight];
         }
         vec![
             Part::words(name),
-            Part::words(row.kind.word()),
+            Part::words(tongue.word_of(kind(row.kind))),
             straight,
             cell("rotation", degrees(row.rotation)),
             cell("angle", degrees(row.angle)),
@@ -39,33 +41,69 @@ pub(super) fn bends(told: &ToldRun<'_>) -> Table {
             cell("arc", row.length),
         ]
     });
-    cut(words::BEND_TABLE, &words::BENDS, rows)
+    cut(tongue, words::BEND_TABLE, words::BENDS, rows)
 }
 
 /// The points.
-pub(super) fn points(points: &[Point]) -> Table {
+pub(super) fn points(told: &ToldRun<'_>, points: &[Point]) -> Table {
+    let tongue = told.tongue;
     let rows = points.iter().enumerate().map(|(index, point)| {
         let cell = |dimension, value| Part::Number(number(dimension, Some(index), value));
         let bend = point.row.map(|row| (row + 1).to_string()).unwrap_or_default();
         let at = point.at;
         vec![
             Part::words(index.to_string()),
-            Part::words(point.what),
+            Part::words(tongue.word(point.what)),
             Part::words(bend),
             cell("x", at.x),
             cell("y", at.y),
             cell("z", at.z),
         ]
     });
-    cut(words::POINT_TABLE, &words::POINTS, rows)
+    cut(tongue, words::POINT_TABLE, words::POINTS, rows)
 }
 
-fn cut(caption: &str, columns: &[(&'static str, f64)], rows: impl Iterator<Item = Vec<Part>>) -> Table {
+/// What a bend is, where room is short.
+fn kind(kind: BendKind) -> &'static str {
+    let [bend, coil, curve] = words::KINDS;
+    match kind {
+        BendKind::Bend => bend,
+        BendKind::Coil => coil,
+        BendKind::Curve => curve,
+        BendKind::End => words::LAST_ROW,
+    }
+}
+
+/// How a coil winds, of the words for both.
+fn hand(coil: &Coil, [right, left]: [&'static str; 2]) -> &'static str {
+    match coil.hand {
+        Hand::Right => right,
+        Hand::Left => left,
+    }
+}
+
+fn cut<const COUNT: usize>(
+    tongue: &Tongue,
+    caption: &str,
+    columns: [(&str, f64); COUNT],
+    rows: impl Iterator<Item = Vec<Part>>,
+) -> Table {
     let mut rows: Vec<Vec<Part>> = rows.collect();
     let more = rows.len().saturating_sub(MOST_ROWS);
     rows.truncate(MOST_ROWS);
-    let foot = (more > 0).then(|| words::more_rows(more));
-    Table { caption: caption.to_owned(), columns: columns.to_vec(), rows, foot }
+    let foot = (more > 0).then(|| tongue.say(words::MORE_ROWS, &[&more.to_string()]));
+    table(tongue, caption, columns, rows, foot)
+}
+
+fn table<const COUNT: usize>(
+    tongue: &Tongue,
+    caption: &str,
+    columns: [(&str, f64); COUNT],
+    rows: Vec<Vec<Part>>,
+    foot: Option<String>,
+) -> Table {
+    let columns = columns.map(|(heading, width)| (tongue.word(heading).to_owned(), width));
+    Table { caption: tongue.word(caption).to_owned(), columns: columns.into(), rows, foot }
 }
 
 /// How both ends are finished and how deep they sit; `last` is the number of the last point.
@@ -83,10 +121,10 @@ pub(super) fn ends(told: &ToldRun<'_>, last: usize) -> Table {
             cell("edge_break", ends.edge_break),
             cell("trim", ends.trim),
             cell("socket_depth", told.fittings[end].socket_depth),
-            seats[end].map_or(Part::words("none"), |inside| cell("seat_mark", inside)),
+            seats[end].map_or(Part::words(told.tongue.word_of(words::NO_MARK)), |inside| cell("seat_mark", inside)),
         ]
     });
-    Table { caption: words::ENDS.to_owned(), columns: words::END_COLUMNS.to_vec(), rows: rows.into(), foot: None }
+    table(told.tongue, words::ENDS, words::END_COLUMNS, rows.into(), None)
 }
 
 /// How far each end's seating mark is from its face, to the edge that lies level with the mouth, mm; none where there is
@@ -109,7 +147,7 @@ pub(super) fn coils(told: &ToldRun<'_>, features: &[Feature]) -> Table {
             cell("coil_end_radius", coil.radius_at_end()),
             cell("coil_pitch", coil.pitch),
             cell("coil_turns", coil.turns),
-            Part::words(coil.hand.word()),
+            Part::words(told.tongue.word_of(hand(coil, words::SHORT_HANDS))),
             cell("coil_start", coil.start_deg),
             cell("coil_axis_x", axis.x),
             cell("coil_axis_y", axis.y),
@@ -119,7 +157,7 @@ pub(super) fn coils(told: &ToldRun<'_>, features: &[Feature]) -> Table {
             cell("coil_centre_z", placed.centre.z),
         ]);
     }
-    Table { caption: words::COILS.to_owned(), columns: words::COIL_COLUMNS.to_vec(), rows, foot: None }
+    table(told.tongue, words::COILS, words::COIL_COLUMNS, rows, None)
 }
 
 fn coil_of<'a>(told: &ToldRun<'a>, feature: &'a Feature) -> Option<(&'a Feature, &'a Coil, &'a PlacedCoil)> {
@@ -137,24 +175,15 @@ pub(super) fn dress(told: &ToldRun<'_>) -> Option<Vec<Part>> {
     let dress = told.run.dress.as_ref()?;
     let [first, last] = dress.diameters(told.run.tube.outer_diameter);
     let cell = |dimension, value| Part::Number(number(dimension, None, value));
-    let mut parts = vec![
-        Part::words("Body between the leads: \u{2300}"),
-        cell("body_diameter", first),
-        Part::words(" to \u{2300}"),
-        cell("body_end_diameter", last),
-        Part::words(", blends "),
-        cell("body_blend", dress.blend),
-    ];
+    let body = [cell("body_diameter", first), cell("body_end_diameter", last), cell("body_blend", dress.blend)];
+    let mut parts = Part::line(told.tongue, words::BODY, &body);
     if dress.lobes > 0 {
-        parts.extend([
-            Part::words("; "),
+        let lobes = [
             cell("body_lobes", f64::from(dress.lobes)),
-            Part::words(" lobes, grooves "),
             cell("body_depth", dress.depth),
-            Part::words(" deep, twisted "),
             cell("body_twist", dress.twist_deg_per_mm),
-            Part::words("°/mm. The views show the crests."),
-        ]);
+        ];
+        parts.extend(Part::line(told.tongue, words::LOBES, &lobes));
     }
     Some(parts)
 }
@@ -164,12 +193,11 @@ pub(super) fn chamfer(told: &ToldRun<'_>) -> Option<Vec<Vec<Part>>> {
     let ends = &told.run.ends;
     let part = |dimension, value: f64, shown: String| Part::Number(Told { dimension, row: None, value, shown });
     (ends.chamfer_length > 0.0).then(|| {
-        vec![vec![
-            Part::words("both ends "),
+        let sizes = [
             part("chamfer_deg", ends.chamfer_deg, format!("{}°", shown(ends.chamfer_deg))),
-            Part::words(" \u{d7} "),
             part("chamfer_length", ends.chamfer_length, shown(ends.chamfer_length)),
-        ]]
+        ];
+        vec![Part::line(told.tongue, words::BOTH_ENDS, &sizes)]
     })
 }
 
@@ -193,33 +221,35 @@ pub(super) fn with_angle(mut lines: Vec<Vec<Part>>, angle: Option<Part>) -> Vec<
 pub(super) fn label(told: &ToldRun<'_>, feature: &Feature) -> Label {
     let row = Some(feature.row + 1);
     let part = |dimension, value: f64, shown: String| Part::Number(Told { dimension, row, value, shown });
-    let name = |kind: &str| Part::words(format!("{}: {kind}", feature.row + 1));
+    let (tongue, name) = (told.tongue, (feature.row + 1).to_string());
     let radius = feature.told.radius;
     if let Some((_, coil, _)) = coil_of(told, feature) {
-        let sizes = vec![
-            name("coil R"),
+        let sizes = [
+            Part::words(name),
             part("coil_radius", coil.radius, shown(coil.radius)),
-            Part::words(" to R"),
             part("coil_end_radius", coil.radius_at_end(), shown(coil.radius_at_end())),
         ];
-        let turns = vec![
+        let turns = [
             part("coil_turns", coil.turns, shown(coil.turns)),
-            Part::words(format!(" turns, {}, pitch ", coil.hand.word())),
+            Part::words(tongue.word(hand(coil, words::HANDS))),
             part("coil_pitch", coil.pitch, shown(coil.pitch)),
         ];
-        return Label { angle: None, lines: vec![sizes, turns] };
+        let lines = vec![Part::line(tongue, words::COIL, &sizes), Part::line(tongue, words::COIL_TURNS, &turns)];
+        return Label { angle: None, lines };
     }
     if feature.told.kind == BendKind::Curve {
-        let lines = vec![vec![name("curve, tightest R"), part("radius", radius, shown(radius))]];
+        let tightest = [Part::words(name), part("radius", radius, shown(radius))];
+        let lines = vec![Part::line(tongue, words::CURVE, &tightest)];
         return Label { angle: None, lines };
     }
     let (angle, rotation) = (degrees(feature.told.angle), degrees(feature.told.rotation));
-    let first = vec![name(""), part("radius", radius, format!("R{}", shown(radius)))];
+    let first = vec![Part::words(format!("{name}: ")), part("radius", radius, format!("R{}", shown(radius)))];
     let angle = Some(part("angle", angle, format!("{}°", shown(angle))));
     if feature.row == 0 {
         return Label { angle, lines: vec![first] };
     }
     let sign = if rotation > 0.0 { "+" } else { "" };
-    let second = vec![Part::words("rotate "), part("rotation", rotation, format!("{sign}{}°", shown(rotation)))];
+    let turned = [part("rotation", rotation, format!("{sign}{}°", shown(rotation)))];
+    let second = Part::line(tongue, words::ROTATED, &turned);
     Label { angle, lines: vec![first, second] }
 }

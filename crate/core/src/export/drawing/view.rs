@@ -89,26 +89,32 @@ impl Range {
     }
 }
 
+/// What views are called.
+pub(super) const FRONT: &str = "Front";
+pub(super) const TOP: &str = "Top";
+pub(super) const RIGHT: &str = "Right";
+pub(super) const ISOMETRIC: &str = "Isometric";
+
 /// Seen against y: x to the right, z up.
 pub(super) fn front() -> View {
-    View { name: "Front", axes: ["x", "z"], right: Vec3::x(), up: Vec3::z(), toward: -Vec3::y() }
+    View { name: FRONT, axes: ["x", "z"], right: Vec3::x(), up: Vec3::z(), toward: -Vec3::y() }
 }
 
 /// Seen from above: x to the right, y up.
 pub(super) fn top() -> View {
-    View { name: "Top", axes: ["x", "y"], right: Vec3::x(), up: Vec3::y(), toward: Vec3::z() }
+    View { name: TOP, axes: ["x", "y"], right: Vec3::x(), up: Vec3::y(), toward: Vec3::z() }
 }
 
 /// Seen from the right: y to the right, z up.
 pub(super) fn side() -> View {
-    View { name: "Right", axes: ["y", "z"], right: Vec3::y(), up: Vec3::z(), toward: Vec3::x() }
+    View { name: RIGHT, axes: ["y", "z"], right: Vec3::y(), up: Vec3::z(), toward: Vec3::x() }
 }
 
 /// Seen from in front, right and above, all three axes equally far from the paper.
 pub(super) fn isometric() -> View {
     let unit = |x: f64, y: f64, z: f64| crate::layout::unit(&Vec3::new(x, y, z));
     View {
-        name: "Isometric",
+        name: ISOMETRIC,
         axes: ["", ""],
         right: unit(1.0, 1.0, 0.0),
         up: unit(-1.0, 1.0, 2.0),
