@@ -27,27 +27,30 @@ const made = {
   words: Object.fromEntries([...table.sentences.map(([english]) => english), ...Object.keys(table.files)].map((english) => [english, bracketed(english)])),
 };
 
-/** Letters that are no words: units, names of things that all languages share, and files, which keep their English names. */
-const SIGNS = /^(x|y|z|mm|cm³|mL|MB|g|m|K|s|°C|L\/h|kPa|MPa|µm|STL|3MF|Tubewright|coupons\/|coupon\.3mf|\/|-piece-\d-of-\d|compensated|[\d.,]+e-\d+)$/;
+/** Letters that are no words: units, sizes, names of things that all languages share, and files, which keep their English names. */
+const SIGNS = /^(x|y|z|mm|cm³|mL|MB|g|m|m\/s|K|s|°C|L\/h|kPa|MPa|µm|STL|3MF|R\d*|[A-Z]\d|Tubewright|\/|-piece-\d-of-\d|compensated|[\d.,]+e-?\d+)$/;
 
-/** The stretches of a sheet's text outside of brackets that hold letters. */
-function wordsOutside(html, names) {
+/** What a page or a picture says outside of brackets that holds letters. Words may be broken into lines, and cut where there is no room. */
+function wordsOutside(markup, names) {
   const known = [...names].sort((one, other) => other.length - one.length);
-  const plain = (text) => text.replace(/&lt;/g, "<").replace(/&gt;/g, ">").replace(/&quot;/g, '"').replace(/&amp;/g, "&");
-  const spoken = [...html.matchAll(/ aria-label="([^"]*)"/g)].map(([, text]) => text);
-  const texts = html.replace(/<style>[\s\S]*?<\/style>/, "").split(/<[^>]*>/);
-  const found = new Set();
-  for (const text of [...texts, ...spoken].map(plain)) {
-    let rest = text;
-    for (const name of known) rest = rest.replaceAll(name, " ");
-    for (let before = ""; before !== rest; ) {
-      before = rest;
-      rest = rest.replace(/⟦[^⟦⟧]*⟧/g, " ");
-    }
-    const words = rest.split(/[\s,;:()„“”×→±%°–−.]+/).filter((word) => /\p{L}/u.test(word) && !SIGNS.test(word));
-    if (words.length > 0) found.add(text.trim());
+  const spoken = [...markup.matchAll(/ aria-label="([^"]*)"/g)].map(([, text]) => text);
+  const texts = markup.replace(/<style>[\s\S]*?<\/style>/, "").split(/<[^>]*>/);
+  let rest = [...texts, ...spoken].join("\n").replace(/&lt;/g, "<").replace(/&gt;/g, ">").replace(/&quot;/g, '"').replace(/&amp;/g, "&");
+  rest = rest.replace(/\bcoupons\/[^:\n]* coupon\.3mf/g, " ");
+  const broken = (name) => new RegExp(name.split(/\s+/).map((word) => word.replace(/[^\p{L}\d]/gu, "\\$&")).join("\\s+"), "g");
+  for (const name of known) rest = rest.replace(broken(name), " ");
+  rest = rest.replace(/⟦[^⟦⟧\n]*…/g, " ");
+  for (let before = ""; before !== rest; ) {
+    before = rest;
+    rest = rest.replace(/⟦[^⟦⟧]*⟧/g, " ");
   }
-  return [...found];
+  const cut = (line) => line.trim().endsWith("…") && known.some((name) => name.startsWith(line.trim().slice(0, -1)));
+  const words = rest.split("\n").filter((line) => !cut(line)).flatMap((line) => line.split(/[\s,;:()„“”×→±%–−.]+/));
+  return [...new Set(words.filter((word) => /\p{L}/u.test(word) && !SIGNS.test(word)))];
+}
+
+function file(design, request) {
+  return new TextDecoder().decode(engine.exportFile(JSON.stringify(design), JSON.stringify(request)));
 }
 
 function sheetOf(design, words, more = {}) {
@@ -103,15 +106,35 @@ test("German has a row for everything that files say, and none that they do not"
   assert.deepEqual(vocabulary.files.filter((text) => known.has(text)), [], "one English, two rows");
 });
 
-test("no word of a sheet is outside of the language: the demos", () => {
-  for (const design of demos) assert.deepEqual(wordsOutside(sheetOf(design, made), namesIn(design)), [], design.name);
-});
+/** Words of a design that are no names. */
+const CHOICES = ["right", "left", "resin", "powder", "filament"];
+const DESIGNS = { ...Object.fromEntries(demos.map((design) => [design.name, design])), ...further() };
 
-for (const [state, design] of Object.entries(further())) {
-  test(`no word of a sheet is outside of the language: ${state}`, () => {
-    assert.deepEqual(wordsOutside(sheetOf(design, made), namesIn(design)), []);
+for (const [state, design] of Object.entries(DESIGNS)) {
+  test(`no word of a file is outside of the language: ${state}`, () => {
+    const names = namesIn(JSON.parse(engine.normalise(JSON.stringify(design)))).filter((name) => !CHOICES.includes(name));
+    assert.deepEqual(wordsOutside(sheetOf(design, made), names), [], "the sheet");
+    for (const { name, made: isMade } of JSON.parse(engine.report(JSON.stringify(design))).runs) {
+      if (!isMade) continue;
+      assert.deepEqual(wordsOutside(file(design, { kind: "drawing", run: name, words: made }), names), [], `the drawing of ${name}`);
+    }
+    for (const kind of ["loss-plot", "margins-plot", "stiffness-plot"]) for (const width of [320, 760]) {
+      assert.deepEqual(wordsOutside(file(design, { kind, width, words: made }), names), [], `${kind}, ${width}`);
+    }
   });
 }
+
+test("no German word of a drawing is cut, and no number of it is another", () => {
+  const german = { language: "de", decimal: table.decimal, quotes: table.quotes, words: { ...Object.fromEntries(table.sentences), ...table.files } };
+  for (const design of demos) for (const { name } of design.runs) {
+    const [english, told] = [undefined, german].map((words) => file(design, { kind: "drawing", run: name, words }));
+    assert.equal(told.split("…").length, english.split("…").length, `${design.name}, ${name}`);
+    const values = (svg) => [...svg.matchAll(/data-dimension="[^"]*"(?: data-row="[^"]*")? data-value="[^"]*"/g)].map(([all]) => all).sort();
+    assert.deepEqual(values(told), values(english), `${design.name}, ${name}`);
+    assert.match(told, /Wand /);
+    assert.doesNotMatch(told.replace(/<style>.*?<\/style>/s, ""), />[^<]*\d\.\d[^<]*<\/tspan>/, "decimals have a comma");
+  }
+});
 
 test("the German pack is the same files, its sheet in German, and in English nothing changes", async () => {
   const take = async (page) => {

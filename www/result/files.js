@@ -59,7 +59,7 @@ export function files(sheet, state) {
     </div>
     <p class="source" id="pack-is">The pack has each tube as it stands on the plate, and a sheet that tells a print service what to print and you how to
       finish and fit it. All files in one has the tubes where they are in your own axes.</p>
-    ${language() === "en" ? nothing : html`<p class="source">The pack’s sheet and drawings are in the page’s language; plots and what programs read of the files are in English.</p>`}
+    ${language() === "en" ? nothing : html`<p class="source">Sheet, drawings and plots are in the page’s language; names in STL and 3MF and the heads of tables are in English, for programs.</p>`}
     <p class="unseen" role="status">${state.making ? say`Making the pack.` : ""}</p>
     ${sheet.words.cautions.length > 0
       ? html`<section class="cautions" aria-labelledby="cautions-title"><h3 id="cautions-title">Before you print and fill</h3>

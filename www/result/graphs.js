@@ -3,6 +3,7 @@
 
 import { pictureOf } from "../engine/trusted.js";
 import { wordsOf } from "../words/errors.js";
+import { inLanguage } from "../words/files.js";
 import { say } from "../words/say.js";
 
 /** @import { App } from "../app.js" */
@@ -70,8 +71,7 @@ export class Graphs {
       // A newer design is waiting: it is drawn instead.
       if (edition !== this.app.link.edition) break;
       try {
-        const picture = pictureOf(await this.app.link.ask("exportFile", text, JSON.stringify({ kind, width })));
-        picture.setAttribute("lang", "en");
+        const picture = pictureOf(await this.app.link.ask("exportFile", text, JSON.stringify(inLanguage({ kind, width }))));
         const words = (/** @type {string} */ name) => picture.querySelector(name)?.textContent ?? "";
         this.#plots.set(kind, { picture, title: words("title"), told: words("desc"), edition });
         this.#troubles.delete(kind);

@@ -3,7 +3,6 @@
 import { html, nothing } from "../words/html.js";
 import { ref } from "../vendor/directives/ref.js";
 import { PLOTS } from "./graphs.js";
-import { engineWord } from "../words/engine-words.js";
 import { say } from "../words/say.js";
 
 /** @import { Sheet } from "../form/sheet.js" */
@@ -34,7 +33,7 @@ function plotFigure(graphs, kind, short, fresh, save) {
     ${plot.picture}
     ${fresh ? nothing : html`<p class="source">Drawn of the design as it was before the last change.</p>`}
     <figcaption>
-      <details class="more"><summary>In words<span class="unseen">: ${engineWord(plot.title)}</span></summary>${inWords(plot)}</details>
+      <details class="more"><summary>In words<span class="unseen">: ${plot.title}</span></summary>${inWords(plot)}</details>
       <button type="button" ?disabled=${!fresh} @click=${() => save({ kind })}>Save it (.svg)<span class="unseen">: ${short}</span></button>
     </figcaption>
   </figure>`;
@@ -45,5 +44,5 @@ function plotFigure(graphs, kind, short, fresh, save) {
  * @param {Plot} plot
  */
 function inWords({ told }) {
-  return html`<ul class="told" lang="en">${told.split(/(?<=\.) (?=[A-Z0-9“])/).map((sentence) => html`<li dir="auto">${sentence}</li>`)}</ul>`;
+  return html`<ul class="told">${told.split(/(?<=\.) (?=[\p{Lu}\d“„])/u).map((sentence) => html`<li dir="auto">${sentence}</li>`)}</ul>`;
 }

@@ -3,7 +3,7 @@
 import { language, table } from "./language.js";
 
 /** The kinds of file that are written in words. */
-const WORDED = ["drawing", "all", "pack"];
+const WORDED = ["drawing", "loss-plot", "margins-plot", "stiffness-plot", "all", "pack"];
 
 /** @typedef {{ language: string, decimal: string, quotes: readonly [string, string], words: Record<string, string> }} FileWords */
 

@@ -85,8 +85,8 @@ export const RESULT = {
     "Das Paket enthält jedes Rohr so, wie es auf der Platte steht, und ein Begleitblatt, das dem Druckdienst sagt, was zu drucken ist, und wie danach nachgearbeitet und eingepasst wird. „Alle Dateien in einer“ enthält die Rohre an ihrem Ort in den eigenen Achsen.",
   "Making the pack…": "Paket wird erzeugt…",
   "The pack: files, sheet, coupon (.zip)": "Das Paket: Dateien, Begleitblatt, Passprobe (.zip)",
-  "The pack’s sheet and drawings are in the page’s language; plots and what programs read of the files are in English.":
-    "Das Begleitblatt des Pakets und Zeichnungen sind in der Sprache der Seite; Diagramme und was Programme aus den Dateien lesen, sind englisch.",
+  "Sheet, drawings and plots are in the page’s language; names in STL and 3MF and the heads of tables are in English, for programs.":
+    "Begleitblatt, Zeichnungen und Diagramme sind in der Sprache der Seite; Namen in STL und 3MF und die Köpfe der Tabellen sind englisch, für Programme.",
   "Making the pack.": "Das Paket wird erzeugt.",
   "Before you print and fill": "Vor dem Drucken und Befüllen",
   "Correct STL and 3MF by my coupon": "STL und 3MF nach meiner Passprobe korrigieren",

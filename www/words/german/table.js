@@ -12,6 +12,7 @@ import { MEASURE } from "./measure.js";
 import { MESSAGES } from "./messages.js";
 import { NUMBERS } from "./numbers.js";
 import { PAGE } from "./page.js";
+import { PLOTS } from "./plots.js";
 import { PRESETS } from "./presets.js";
 import { PREVIEW } from "./preview.js";
 import { REFUSALS } from "./refusals.js";
@@ -25,7 +26,7 @@ export const table = {
   words: { ...FORM, ...GLOSSARY, ...KEEPING, ...MEASURE, ...PAGE, ...PREVIEW, ...RESULT, ...TRYING },
   engine: { ...LABELS, ...HINTS, ...FINDINGS, ...FILLING, ...NUMBERS, ...PRESETS },
   sentences: [...MESSAGES, ...SAYINGS, ...REFUSALS],
-  files: { ...DRAWING, ...FILLING, ...PRESETS, ...SHEET },
+  files: { ...DRAWING, ...FILLING, ...PLOTS, ...PRESETS, ...SHEET },
   decimal: ",",
   quotes: ["„", "“"],
 };

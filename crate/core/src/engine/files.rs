@@ -12,6 +12,8 @@ use super::stages::{PIECE_OF, Piece, Stages};
 use super::stance::{self, Stood};
 use crate::coupon::Compensation;
 use crate::design::{Refusal, canonical};
+use crate::graphs;
+
 use crate::export::{self, DesignTold, Feed, Kind, NamedMesh, Paper, RunFiles, ToldRun};
 use crate::mesh::{Mesh, is_solid};
 use crate::quantity::USUAL_DEVIATION;
@@ -61,7 +63,7 @@ struct Request {
 ///
 /// A `plate` holds the pieces that lie on the plate of that number, `"plate": 1`, in their places on it: see [`plates`].
 ///
-/// A `drawing`, `all` and a `pack` can be asked for in another language: `"words": { "language": "de", "decimal": ",", "quotes": ["„", "“"], "words":
+/// A `drawing`, a plot, `all` and a `pack` can be asked for in another language: `"words": { "language": "de", "decimal": ",", "quotes": ["„", "“"], "words":
 /// { "What to print": "Was zu drucken ist" } }` has rows from the engine's English to the other words. See [`crate::tongue`].
 ///
 /// An STL or 3MF of one run is in the builder's datum, unless it is asked for with a `"stance"`: `true` for the run's own,
@@ -95,7 +97,7 @@ pub fn export_file_watched(text: &str, request: &str, watch: &mut Watch<'_>) -> 
         (Kind::BendTable, Some(run)) => told(&stages, run, &english, |told| export::bend_csv(told, request.feed)),
         (Kind::Points, Some(run)) => told(&stages, run, &english, export::points_csv),
         (Kind::Drawing, Some(run)) => told(&stages, run, &request.tongue, |told| export::drawing(told).into_bytes()),
-        (kind, _) if kind.is_plot() => plot(&stages, kind, request.width),
+        (kind, _) if kind.is_plot() => plot(&stages, kind, request.width, &request.tongue),
         _ => bearing_the_design(&stages, &request, watch),
     }
 }
@@ -142,7 +144,7 @@ fn bearing_the_design(stages: &Stages<'_>, request: &Request, watch: &mut Watch<
                     papers: papers(stages, *run, &request.tongue)?,
                 });
             }
-            Ok(export::zip(&told_design, &files, &plots(stages)))
+            Ok(export::zip(&told_design, &files, &plots(stages, &request.tongue)))
         }
     }
 }
@@ -161,8 +163,8 @@ fn told(
 }
 
 /// The plots that can be drawn.
-pub(super) fn plots(stages: &Stages<'_>) -> Vec<Paper> {
-    Kind::PLOTS.iter().filter_map(|kind| Some((*kind, plot(stages, *kind, USUAL_WIDTH).ok()?))).collect()
+pub(super) fn plots(stages: &Stages<'_>, tongue: &Tongue) -> Vec<Paper> {
+    Kind::PLOTS.iter().filter_map(|kind| Some((*kind, plot(stages, *kind, USUAL_WIDTH, tongue).ok()?))).collect()
 }
 
 /// The tables and the drawing of a run.
@@ -356,15 +358,21 @@ const KEYS: [&str; 14] = [
 
 /// Everything that files say to people in words of their own: what another language has rows for.
 pub(super) fn templates() -> impl Iterator<Item = &'static str> {
-    [PIECE_OF].into_iter().chain(coupon::templates()).chain(sheet::templates()).chain(export::drawing_templates())
+    [PIECE_OF]
+        .into_iter()
+        .chain(coupon::templates())
+        .chain(sheet::templates())
+        .chain(export::drawing_templates())
+        .chain(crate::plot::templates())
+        .chain(graphs::templates())
 }
 
 /// The language that a file is written in; other kinds have no say in it.
 fn tongue(kind: Kind, keys: &Map<String, Value>) -> Result<Tongue, Refusal> {
     let stated = keys.get("words");
-    if stated.is_some() && !matches!(kind, Kind::Drawing | Kind::All | Kind::Pack) {
+    if stated.is_some() && !(matches!(kind, Kind::Drawing | Kind::All | Kind::Pack) || kind.is_plot()) {
         let message = format!(
-            "Only a \"drawing\", \"all\" and a \"pack\" are written in other words; leave \"words\" out for a file of kind \"{}\".",
+            "Only a \"drawing\", a plot, \"all\" and a \"pack\" are written in other words; leave \"words\" out for a file of kind \"{}\".",
             kind.word()
         );
         return Err(Refusal::at("/words", message));

@@ -78,7 +78,7 @@ pub(super) fn file(
     all.extend(files);
     all.extend(of_plates);
     all.extend(of_coupons);
-    all.extend(plots(stages).into_iter().map(|(kind, bytes)| PackFile {
+    all.extend(plots(stages, tongue).into_iter().map(|(kind, bytes)| PackFile {
         path: format!("plots/{}.{}", kind.called("").trim(), kind.extension()),
         bytes,
     }));

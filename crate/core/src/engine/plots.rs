@@ -7,6 +7,7 @@ use crate::design::Refusal;
 use crate::export::Kind;
 use crate::graphs;
 use crate::plot::{Frame, PlotError};
+use crate::tongue::Tongue;
 
 /// Width where none is asked for, CSS pixels: a page of A4.
 pub(super) const USUAL_WIDTH: u32 = 760;
@@ -17,19 +18,19 @@ const WIDTHS: [f64; 2] = [280.0, 1600.0];
 ///
 /// # Errors
 /// The loss of a coolant that is not known or freezes; numbers that no axis can place.
-pub(super) fn plot(stages: &Stages<'_>, kind: Kind, width: u32) -> Result<Vec<u8>, Refusal> {
+pub(super) fn plot(stages: &Stages<'_>, kind: Kind, width: u32, tongue: &Tongue) -> Result<Vec<u8>, Refusal> {
     let frame = |prefix| Frame { prefix, width };
     let drawn = match kind {
-        Kind::LossPlot => match graphs::loss(stages) {
+        Kind::LossPlot => match graphs::loss(stages, tongue) {
             Err(fault) => return Err(Refusal::at("/loop/working_c", format!("No loss can be drawn: {fault}."))),
             Ok(None) => {
                 let message = "No loss can be drawn: the coolant states neither what it is made of nor its viscosity.";
                 return Err(Refusal::at("/loop/coolant", message));
             }
-            Ok(Some(loss)) => loss.svg(&frame("loss")),
+            Ok(Some(loss)) => loss.svg_in(&frame("loss"), tongue),
         },
-        Kind::MarginsPlot => graphs::margins(stages).svg(&frame("margins")),
-        _ => graphs::stiffness(&stages.design).svg(&frame("heat")),
+        Kind::MarginsPlot => graphs::margins(stages, tongue).svg_in(&frame("margins"), tongue),
+        _ => graphs::stiffness(&stages.design, tongue).svg_in(&frame("heat"), tongue),
     };
     let refused = |error: PlotError| Refusal::at("", format!("The plot cannot be drawn: {error}."));
     drawn.map(String::into_bytes).map_err(refused)

@@ -3,7 +3,9 @@
 mod loss;
 mod margins;
 mod stiffness;
+mod words;
 
 pub use loss::loss;
 pub use margins::margins;
 pub use stiffness::stiffness;
+pub(crate) use words::all as templates;

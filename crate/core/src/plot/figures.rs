@@ -1,12 +1,16 @@
 //! Numbers as they are shown.
 
+use super::words;
+use crate::tongue::Tongue;
+
 /// A number with four significant digits and no idle zeros; very large and very small ones with a power of ten.
 /// Not a number is said in words, for a text alternative is told before anything is refused.
-pub(super) fn figure(value: f64) -> String {
+pub(super) fn figure(value: f64, tongue: &Tongue) -> String {
+    if value.is_finite() { tongue.number(&digits(value)) } else { tongue.word(words::NO_NUMBER).into() }
+}
+
+fn digits(value: f64) -> String {
     let size = value.abs();
-    if !value.is_finite() {
-        return "not a number".into();
-    }
     if size == 0.0 {
         return "0".into();
     }
@@ -21,19 +25,19 @@ pub(super) fn figure(value: f64) -> String {
 }
 
 /// A share as whole percent, with one decimal below ten and next to the limit, where 99.9 is not 100.
-pub(super) fn percent(share: f64) -> String {
+pub(super) fn percent(share: f64, tongue: &Tongue) -> String {
     let value = share * 100.0;
     if value.abs() < 10.0 || (value - 100.0).abs() < 2.0 {
-        format!("{} %", figure(libm::round(value * 10.0) / 10.0))
+        format!("{} %", figure(libm::round(value * 10.0) / 10.0, tongue))
     } else {
-        format!("{} %", figure(libm::round(value)))
+        format!("{} %", figure(libm::round(value), tongue))
     }
 }
 
 /// A number as a tick of an axis with that step.
 pub(super) fn tick(value: f64, step: f64) -> String {
     if !(1e-3..1e6).contains(&step.abs()) || value.abs() >= 1e6 {
-        return figure(value);
+        return digits(value);
     }
     let decimals = (-libm::floor(libm::log10(step) + 1e-9)).max(0.0) as usize;
     // Adding zero turns a negative zero into a plain one.

@@ -1,5 +1,7 @@
 //! Words on a picture: how wide they are, how they are cut and broken, and how foreign text is made harmless.
 
+use crate::tongue::Tongue;
+
 /// The most characters of a caller's name or sentence that a picture or its text alternative holds.
 pub(super) const LONGEST: usize = 120;
 
@@ -68,12 +70,12 @@ fn turns(c: char) -> bool {
 
 /// A caller's name inside a sentence of ours: tamed, in quotation marks, and if it may run from right to left, isolated
 /// so that the sentence keeps its order (Unicode Standard Annex 9, FSI and PDI).
-pub(super) fn quoted(name: &str) -> String {
+pub(super) fn quoted(name: &str, tongue: &Tongue) -> String {
     let name = tamed(name);
     if name.chars().any(|c| matches!(c, '\u{0590}'..='\u{08FF}' | '\u{FB1D}'..='\u{FEFC}')) {
-        format!("“\u{2068}{name}\u{2069}”")
+        tongue.quoted(&format!("\u{2068}{name}\u{2069}"))
     } else {
-        format!("“{name}”")
+        tongue.quoted(&name)
     }
 }
 

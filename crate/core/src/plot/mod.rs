@@ -28,3 +28,4 @@ pub(crate) use letters::escape_into;
 pub use loss::{LoopCurve, LossPlot, OperatingPoint, PumpCurve};
 pub use margins::{MarginRow, MarginsPlot};
 pub use stiffness::{Mark, MarkKind, MaterialRow, StiffnessPlot, Temperature};
+pub(crate) use words::all as templates;

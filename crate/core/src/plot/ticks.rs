@@ -2,6 +2,7 @@
 
 use super::fault::LARGEST;
 use super::figures;
+use crate::tongue::marked;
 
 /// One axis: its ends and its ticks.
 #[derive(Debug, Clone, PartialEq)]
@@ -10,6 +11,8 @@ pub(super) struct Axis {
     pub high: f64,
     pub step: f64,
     pub ticks: Vec<f64>,
+    /// What stands before decimals.
+    pub decimal: char,
 }
 
 /// How far an axis goes.
@@ -39,12 +42,17 @@ impl Axis {
         let ticks: Vec<f64> = (0..=steps).map(|place| (first + place as f64) * step).collect();
         let low = ticks.first().copied().unwrap_or(low);
         let high = if ends == Ends::Exact { high } else { ticks.last().copied().unwrap_or(high) };
-        Self { low, high, step, ticks }
+        Self { low, high, step, ticks, decimal: '.' }
+    }
+
+    /// The same with another mark before decimals.
+    pub fn written(self, decimal: char) -> Self {
+        Self { decimal, ..self }
     }
 
     /// An axis without ticks, for a chart that has none that way.
     pub fn bare() -> Self {
-        Self { low: 0.0, high: 1.0, step: 1.0, ticks: Vec::new() }
+        Self { low: 0.0, high: 1.0, step: 1.0, ticks: Vec::new(), decimal: '.' }
     }
 
     /// How far along a value is: 0 at the low end, 1 at the high one.
@@ -54,7 +62,7 @@ impl Axis {
 
     /// The words at a tick.
     pub fn told(&self, tick: f64) -> String {
-        figures::tick(tick, self.step)
+        marked(&figures::tick(tick, self.step), self.decimal)
     }
 
     /// Room that the number at the last tick takes beyond the axis, px, and a little more.

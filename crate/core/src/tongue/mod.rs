@@ -122,7 +122,8 @@ impl Tongue {
         self.rows.get(english).map(String::as_str)
     }
 
-    fn quoted(&self, name: &str) -> String {
+    /// A name in quotation marks.
+    pub(crate) fn quoted(&self, name: &str) -> String {
         let [open, close] = &self.quotes;
         format!("{open}{name}{close}")
     }
@@ -147,7 +148,7 @@ macro_rules! worded {
         $($(#[$doc])* pub(super) const $name: $kind = $value;)*
 
         /// All of them: what another language has to have rows for.
-        pub(super) fn all() -> impl Iterator<Item = &'static str> {
+        pub(crate) fn all() -> impl Iterator<Item = &'static str> {
             [$($crate::tongue::Worded::each($name)),*].into_iter().flatten()
         }
     };

@@ -5,6 +5,7 @@ use serde_json::{Value, json};
 use tubewright_core::engine::{self, Stages};
 use tubewright_core::graphs;
 use tubewright_core::strategies::{KINDS, designs};
+use tubewright_core::tongue::Tongue;
 
 const PLOTS: [&str; 3] = ["loss-plot", "margins-plot", "stiffness-plot"];
 
@@ -41,7 +42,7 @@ fn the_loss_plot_meets_where_the_report_does() {
         let stages = Stages::of(&text).unwrap();
         let report: Value = serde_json::from_str(&engine::report(&text).unwrap()).unwrap();
         let operating = &report["loop"]["operating"];
-        let plot = graphs::loss(&stages).unwrap().unwrap();
+        let plot = graphs::loss(&stages, &Tongue::english()).unwrap().unwrap();
         let point = plot.operating.unwrap();
         assert_eq!(Some(point.flow), operating["flow_l_per_h"]["nominal"].as_f64());
         assert_eq!(Some(point.pressure), operating["pressure_kpa"].as_f64());
@@ -59,7 +60,7 @@ fn the_margins_are_the_report_s() {
     let text = demos().swap_remove(1);
     let stages = Stages::of(&text).unwrap();
     let report: Value = serde_json::from_str(&engine::report(&text).unwrap()).unwrap();
-    let plot = graphs::margins(&stages);
+    let plot = graphs::margins(&stages, &Tongue::english());
     let used = |label: &str| plot.rows.iter().find(|row| row.label == label).map(|row| row.used);
     for run in report["runs"].as_array().unwrap() {
         let name = run["name"].as_str().unwrap();

@@ -10,6 +10,7 @@ use super::super::ticks::{Axis, Ends};
 use super::super::words;
 use super::super::{Frame, PlotError};
 use super::{LoopCurve, LossPlot, OperatingPoint, callout, tell};
+use crate::tongue::Tongue;
 use plotters::style::text_anchor::HPos;
 
 const LOOPS: [Dash; 5] = [Dash::Full, Dash::Dots, Dash::LongDot, Dash::Short, Dash::LongDotDot];
@@ -51,14 +52,14 @@ impl Chart {
     }
 }
 
-pub(super) fn draw(plot: &LossPlot, frame: &Frame<'_>) -> Result<String, PlotError> {
+pub(super) fn draw(plot: &LossPlot, frame: &Frame<'_>, tongue: &Tongue) -> Result<String, PlotError> {
     let across = frame.across();
     let title = tamed(&plot.title);
     let heading = wrapped(&title, HEADING * BOLD, across - 8.0, 3);
     let [flows, pressures] = plot.extent();
     let steps = if frame.is_wide() { 8 } else { 4 };
-    let flow = Axis::over(flows[0], flows[1], steps, Ends::Exact);
-    let pressure = Axis::over(pressures[0], pressures[1], 5, Ends::Ticks);
+    let flow = Axis::over(flows[0], flows[1], steps, Ends::Exact).written(tongue.decimal());
+    let pressure = Axis::over(pressures[0], pressures[1], 5, Ends::Ticks).written(tongue.decimal());
     let head = heading.len() as f64 * sheet::leading(HEADING) + 24.0;
     // The stated flow's name has a line of its own above the chart.
     let top = head + if plot.stated_flow.is_some() { 20.0 } else { 2.0 };
@@ -68,15 +69,20 @@ pub(super) fn draw(plot: &LossPlot, frame: &Frame<'_>) -> Result<String, PlotErr
         flow: Placed { from: left, to: across - flow.overhang(WORDS), axis: flow },
         pressure: Placed { axis: pressure, from: top + tall, to: top },
     };
-    let entries = entries(plot);
+    let entries = entries(plot, tongue);
     let key = Key::laid_out(&entries, across, if frame.is_wide() { 2 } else { 1 });
     let under = chart.bottom() + 46.0;
     let sheet = Sheet::new(frame, libm::ceil(under + key.height + 4.0));
 
     sheet.group("plot-title", || sheet::lines(&sheet, 2.0, HEADING, &heading, Type::bold(HEADING)).map(|_| ()))?;
-    sheet.text(2.0, head - 8.0, words::PRESSURE_AXIS, Type::plain(SMALL))?;
+    sheet.text(2.0, head - 8.0, tongue.word(words::PRESSURE_AXIS), Type::plain(SMALL))?;
     sheet.group("plot-axes", || chart::axes(&sheet, &chart.flow, &chart.pressure, Grid::Lines))?;
-    sheet.text(chart.right(), chart.bottom() + 38.0, words::FLOW_AXIS, Type::plain(SMALL).at(HPos::Right))?;
+    sheet.text(
+        chart.right(),
+        chart.bottom() + 38.0,
+        tongue.word(words::FLOW_AXIS),
+        Type::plain(SMALL).at(HPos::Right),
+    )?;
     for (place, curve) in plot.loops.iter().enumerate() {
         band(&sheet, &chart, place, curve)?;
     }
@@ -90,17 +96,17 @@ pub(super) fn draw(plot: &LossPlot, frame: &Frame<'_>) -> Result<String, PlotErr
         sheet.group("plot-pump", || trace(&sheet, &chart, &pump.points, PUMP))?;
     }
     if let Some(flow) = plot.stated_flow {
-        sheet.group("plot-stated", || stated(&sheet, &chart, flow))?;
+        sheet.group("plot-stated", || stated(&sheet, &chart, flow, tongue))?;
     }
     if let Some(point) = plot.operating {
-        sheet.group("plot-operating", || operating(&sheet, &chart, plot, point))?;
+        sheet.group("plot-operating", || operating(&sheet, &chart, plot, point, tongue))?;
     }
     if plot.is_empty() {
         let middle = [(chart.left() + chart.right()) / 2.0, (chart.top() + chart.bottom()) / 2.0];
-        sheet.text(middle[0], middle[1], words::NOTHING, Type::plain(WORDS).at(HPos::Center))?;
+        sheet.text(middle[0], middle[1], tongue.word(words::NOTHING), Type::plain(WORDS).at(HPos::Center))?;
     }
     key.draw(&sheet, 2.0, under)?;
-    Ok(sheet.finish("loss", &title, &tell::tell(plot)))
+    Ok(sheet.finish("loss", &title, &tell::tell(plot, tongue)))
 }
 
 fn loop_ink(place: usize) -> Ink {
@@ -145,16 +151,16 @@ fn band(sheet: &Sheet, chart: &Chart, place: usize, curve: &LoopCurve) -> Drawn 
     })
 }
 
-fn stated(sheet: &Sheet, chart: &Chart, flow: f64) -> Drawn {
+fn stated(sheet: &Sheet, chart: &Chart, flow: f64, tongue: &Tongue) -> Drawn {
     let x = chart.flow.at(flow);
     sheet.line(&[[x, chart.top() - 4.0], [x, chart.bottom()]], STATED)?;
-    let words = format!("stated {} L/h", figure(flow));
+    let words = tongue.say(words::STATED, &[&figure(flow, tongue)]);
     let half = width_of(&words, WORDS) / 2.0;
     let middle = x.min(chart.right() + 10.0 - half).max(half + 2.0);
     sheet.text(middle, chart.top() - 9.0, &words, Type::plain(WORDS).at(HPos::Center))
 }
 
-fn operating(sheet: &Sheet, chart: &Chart, plot: &LossPlot, point: OperatingPoint) -> Drawn {
+fn operating(sheet: &Sheet, chart: &Chart, plot: &LossPlot, point: OperatingPoint, tongue: &Tongue) -> Drawn {
     let [x, y] = chart.at([point.flow, point.pressure]);
     sheet.line(&[[chart.left(), y], [x, y], [x, chart.bottom()]], CROSS_HAIRS)?;
     let mut obstacles = obstacles(chart, plot);
@@ -170,7 +176,7 @@ fn operating(sheet: &Sheet, chart: &Chart, plot: &LossPlot, point: OperatingPoin
         obstacles.push(ends);
     }
     target(sheet, [x, y])?;
-    let words = format!("{} L/h, {} kPa", figure(point.flow), figure(point.pressure));
+    let words = tongue.say(words::FLOW_AND_PRESSURE, &[&figure(point.flow, tongue), &figure(point.pressure, tongue)]);
     let size = [width_of_bold(&words, WORDS), WORDS];
     let (least, most) = ([chart.left(), chart.top()], [chart.right(), chart.bottom()]);
     // Where lines leave no room, the key alone says it.
@@ -217,11 +223,12 @@ fn obstacles(chart: &Chart, plot: &LossPlot) -> Vec<[[f64; 2]; 2]> {
     lines
 }
 
-fn entries(plot: &LossPlot) -> Vec<Entry<'_>> {
-    let mut entries: Vec<Entry<'_>> = Vec::new();
+fn entries<'p>(plot: &'p LossPlot, tongue: &Tongue) -> Vec<Entry<'p>> {
+    let mut entries: Vec<Entry<'p>> = Vec::new();
     for (place, curve) in plot.loops.iter().enumerate() {
         let banded = curve.band.len() > 1;
-        let words = tamed(&curve.label) + if banded { ", hatched: its range" } else { "" };
+        let label = tamed(&curve.label);
+        let words = if banded { tongue.say(words::WITH_RANGE, &[&label]) } else { label };
         let sample = Box::new(move |sheet: &Sheet, x: f64, y: f64, wide: f64| {
             if banded {
                 let hatch = Ink::area(BANDS[place % BANDS.len()]).faint(0.7);
@@ -237,13 +244,13 @@ fn entries(plot: &LossPlot) -> Vec<Entry<'_>> {
         let sample = Box::new(|sheet: &Sheet, x: f64, y: f64, wide: f64| sheet.line(&[[x, y], [x + wide, y]], PUMP));
         entries.push(Entry { sample, words: tamed(&pump.label) });
     }
-    if let Some(words) = tell::stated(plot) {
+    if let Some(words) = tell::stated(plot, tongue) {
         let sample = Box::new(|sheet: &Sheet, x: f64, y: f64, wide: f64| {
             sheet.line(&[[x + wide / 2.0, y - 8.0], [x + wide / 2.0, y + 8.0]], STATED)
         });
         entries.push(Entry { sample, words });
     }
-    if let Some(words) = tell::operating(plot) {
+    if let Some(words) = tell::operating(plot, tongue) {
         let ranged = plot.operating.is_some_and(|point| point.flow_range.or(point.pressure_range).is_some());
         let sample = Box::new(move |sheet: &Sheet, x: f64, y: f64, wide: f64| {
             if ranged {

@@ -6,6 +6,7 @@ mod tell;
 
 use super::fault::{at_most, not_negative, number, range};
 use super::{Frame, PlotError};
+use crate::tongue::Tongue;
 
 /// The most loop curves in one picture: as many as are told apart by dash and mark.
 const MOST_LOOPS: usize = 10;
@@ -67,14 +68,22 @@ impl LossPlot {
     /// A number that no axis can place, a flow below zero, a range the wrong way round, too many curves or points, or a
     /// prefix that is none.
     pub fn svg(&self, frame: &Frame<'_>) -> Result<String, PlotError> {
+        self.svg_in(frame, &Tongue::english())
+    }
+
+    /// The picture in another language; its labels are told as they are.
+    ///
+    /// # Errors
+    /// As [`LossPlot::svg`].
+    pub fn svg_in(&self, frame: &Frame<'_>, tongue: &Tongue) -> Result<String, PlotError> {
         frame.check()?;
         self.check()?;
-        draw::draw(self, frame)
+        draw::draw(self, frame, tongue)
     }
 
     /// The same in words, with the numbers; of a long curve, twelve of its points.
     pub fn text_alternative(&self) -> String {
-        tell::tell(self)
+        tell::tell(self, &Tongue::english())
     }
 
     fn check(&self) -> Result<(), PlotError> {

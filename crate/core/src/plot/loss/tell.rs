@@ -2,78 +2,64 @@
 
 use super::super::figures::figure;
 use super::super::letters::{quoted, tamed};
+use super::super::words;
 use super::LossPlot;
-use std::fmt::Write;
+use crate::tongue::Tongue;
 
 /// The most points of a curve that are told; a long curve is told at that many, evenly picked.
 const TOLD: usize = 12;
 
-pub(super) fn tell(plot: &LossPlot) -> String {
-    let mut words = format!("{}: pressure in kPa against flow in L/h.", tamed(&plot.title));
-    // Writing into a string has no way to fail.
+pub(super) fn tell(plot: &LossPlot, tongue: &Tongue) -> String {
+    let mut told = vec![tongue.say(words::LOSS_IS, &[&tamed(&plot.title)])];
+    let figure = |value: &f64| figure(*value, tongue);
+    let along = |points: &[[f64; 2]]| {
+        course(points, tongue, |[flow, pressure]| tongue.say(words::PRESSURE_AT, &[&figure(pressure), &figure(flow)]))
+    };
     for curve in plot.loops.iter().take(super::MOST_LOOPS) {
-        let _ = write!(
-            words,
-            " Loop {}: {}.",
-            quoted(&curve.label),
-            course(&curve.points, |[flow, pressure]| { format!("{} kPa at {} L/h", figure(*pressure), figure(*flow)) })
-        );
+        told.push(tongue.say(words::LOOP, &[&quoted(&curve.label, tongue), &along(&curve.points)]));
         if !curve.band.is_empty() {
-            let _ = write!(
-                words,
-                " Its range: {}.",
-                course(&curve.band, |[flow, low, high]| {
-                    format!("{} to {} kPa at {} L/h", figure(*low), figure(*high), figure(*flow))
-                })
-            );
+            let band = course(&curve.band, tongue, |[flow, low, high]| {
+                tongue.say(words::PRESSURES_AT, &[&figure(low), &figure(high), &figure(flow)])
+            });
+            told.push(tongue.say(words::RANGE, &[&band]));
         }
     }
     if let Some(pump) = &plot.pump {
-        let _ = write!(
-            words,
-            " Pump {}: {}.",
-            quoted(&pump.label),
-            course(&pump.points, |[flow, pressure]| { format!("{} kPa at {} L/h", figure(*pressure), figure(*flow)) })
-        );
+        told.push(tongue.say(words::PUMP, &[&quoted(&pump.label, tongue), &along(&pump.points)]));
     }
-    if let Some(words_of_point) = operating(plot) {
-        let _ = write!(words, " {words_of_point}.");
-    }
-    if let Some(words_of_flow) = stated(plot) {
-        let _ = write!(words, " {words_of_flow}.");
-    }
+    told.extend([operating(plot, tongue), stated(plot, tongue)].into_iter().flatten().map(|words| words + "."));
     if plot.is_empty() {
-        let _ = write!(words, " {}.", super::super::words::NOTHING);
+        told.push(format!("{}.", tongue.word(words::NOTHING)));
     }
-    words
+    told.join(" ")
 }
 
 /// The operating point as its key entry says it.
-pub(super) fn operating(plot: &LossPlot) -> Option<String> {
+pub(super) fn operating(plot: &LossPlot, tongue: &Tongue) -> Option<String> {
     let point = plot.operating?;
-    let mut words = format!("Operating point: {} L/h at {} kPa", figure(point.flow), figure(point.pressure));
-    if let Some([low, high]) = point.flow_range {
-        let _ = write!(words, "; flow {} to {} L/h", figure(low), figure(high));
-    }
-    if let Some([low, high]) = point.pressure_range {
-        let _ = write!(words, "; pressure {} to {} kPa", figure(low), figure(high));
-    }
-    Some(words)
+    let say = |template: &str, numbers: [f64; 2]| {
+        let [one, other] = numbers.map(|number| figure(number, tongue));
+        tongue.say(template, &[&one, &other])
+    };
+    let flows = point.flow_range.map(|flows| say(words::OPERATING_FLOWS, flows));
+    let pressures = point.pressure_range.map(|pressures| say(words::OPERATING_PRESSURES, pressures));
+    let ranges = flows.into_iter().chain(pressures);
+    Some(ranges.fold(say(words::OPERATING, [point.flow, point.pressure]), |told, range| told + &range))
 }
 
 /// The stated flow as its key entry says it.
-pub(super) fn stated(plot: &LossPlot) -> Option<String> {
-    plot.stated_flow.map(|flow| format!("Stated flow: {} L/h", figure(flow)))
+pub(super) fn stated(plot: &LossPlot, tongue: &Tongue) -> Option<String> {
+    plot.stated_flow.map(|flow| tongue.say(words::STATED_FLOW, &[&figure(flow, tongue)]))
 }
 
-fn course<P>(points: &[P], tell: impl Fn(&P) -> String) -> String {
+fn course<P>(points: &[P], tongue: &Tongue, tell: impl Fn(&P) -> String) -> String {
     if points.is_empty() {
-        return "no points".into();
+        return tongue.word(words::NO_POINTS).into();
     }
     if points.len() <= TOLD {
         return points.iter().map(tell).collect::<Vec<_>>().join(", ");
     }
     let last = points.len() - 1;
     let picked: Vec<_> = (0..TOLD).map(|place| tell(&points[(place * last + (TOLD - 1) / 2) / (TOLD - 1)])).collect();
-    format!("{} ({TOLD} of {} points)", picked.join(", "), points.len())
+    tongue.say(words::PICKED, &[&picked.join(", "), &TOLD.to_string(), &points.len().to_string()])
 }

@@ -1,7 +1,6 @@
 //! The margins as a picture: a bar each, the limit as one line through all.
 
 use super::super::chart::{self, Grid, Placed};
-use super::super::figures::percent;
 use super::super::ink::{Hatch, Ink};
 use super::super::letters::{BOLD, shortened, tamed, width_of, width_of_bold, wrapped};
 use super::super::sheet::{self, Drawn, HEADING, SMALL, Sheet, Type, WORDS};
@@ -9,6 +8,7 @@ use super::super::ticks::{Axis, Ends};
 use super::super::words;
 use super::super::{Frame, PlotError};
 use super::{MarginRow, MarginsPlot, Standing, tell};
+use crate::tongue::Tongue;
 use plotters::style::text_anchor::HPos;
 
 /// Where the axis ends at the least and at the most, %: the limit always has room behind it, and one wild value does not
@@ -47,13 +47,13 @@ impl Columns {
     }
 }
 
-pub(super) fn draw(plot: &MarginsPlot, frame: &Frame<'_>) -> Result<String, PlotError> {
+pub(super) fn draw(plot: &MarginsPlot, frame: &Frame<'_>, tongue: &Tongue) -> Result<String, PlotError> {
     let across = frame.across();
     let title = tamed(&plot.title);
     let heading = wrapped(&title, HEADING * BOLD, across - 8.0, 3);
     let highest = plot.rows.iter().map(|row| row.range.map_or(row.used, |[_, high]| high.max(row.used)));
     let end = (105.0 * highest.fold(0.0, f64::max)).clamp(ENDS[0], ENDS[1]);
-    let axis = Axis::over(0.0, end, if frame.is_wide() { 6 } else { 5 }, Ends::Exact);
+    let axis = Axis::over(0.0, end, if frame.is_wide() { 6 } else { 5 }, Ends::Exact).written(tongue.decimal());
     let columns = Columns::of(frame, end);
     let head = heading.len() as f64 * sheet::leading(HEADING) + 26.0;
     let bottom = head + plot.rows.len().max(1) as f64 * columns.row + 6.0;
@@ -66,19 +66,19 @@ pub(super) fn draw(plot: &MarginsPlot, frame: &Frame<'_>) -> Result<String, Plot
         let grid = if columns.wide { Grid::Lines } else { Grid::None };
         chart::axes(&sheet, &x, &Placed { axis: Axis::bare(), from: bottom, to: head }, grid)
     })?;
-    sheet.text(columns.bars[1], bottom + 38.0, words::SHARE_AXIS, Type::plain(SMALL).at(HPos::Right))?;
+    sheet.text(columns.bars[1], bottom + 38.0, tongue.word(words::SHARE_AXIS), Type::plain(SMALL).at(HPos::Right))?;
     for (place, row) in plot.rows.iter().enumerate() {
         let top = head + place as f64 * columns.row;
-        sheet.group("plot-row", || one(&sheet, &columns, row, top))?;
+        sheet.group("plot-row", || one(&sheet, &columns, row, top, tongue))?;
     }
-    sheet.group("plot-limit", || limit(&sheet, &columns, [head, bottom], plot.rows.len()))?;
+    sheet.group("plot-limit", || limit(&sheet, &columns, [head, bottom], plot.rows.len(), tongue))?;
     if plot.rows.is_empty() {
-        sheet.text(columns.bars[0] + 8.0, head + 20.0, words::NOTHING, Type::plain(WORDS))?;
+        sheet.text(columns.bars[0] + 8.0, head + 20.0, tongue.word(words::NOTHING), Type::plain(WORDS))?;
     }
-    Ok(sheet.finish("margins", &title, &tell::tell(plot)))
+    Ok(sheet.finish("margins", &title, &tell::tell(plot, tongue)))
 }
 
-fn one(sheet: &Sheet, columns: &Columns, row: &MarginRow, top: f64) -> Drawn {
+fn one(sheet: &Sheet, columns: &Columns, row: &MarginRow, top: f64, tongue: &Tongue) -> Drawn {
     let label = tamed(&row.label);
     let middle = top + columns.bar;
     if columns.wide {
@@ -89,23 +89,19 @@ fn one(sheet: &Sheet, columns: &Columns, row: &MarginRow, top: f64) -> Drawn {
         let size = if one_line { WORDS } else { SMALL };
         let base = middle + 4.7 - lines.len().saturating_sub(1) as f64 * sheet::leading(size) / 2.0;
         sheet::lines(sheet, x, base, &lines, Type::plain(size).at(HPos::Right))?;
-        words_beside(sheet, columns, row, middle + 4.7)?;
+        words_beside(sheet, columns, row, middle + 4.7, tongue)?;
     } else {
         let room = columns.words[1] - columns.words[0] - 4.0;
         sheet.text(columns.words[0], top + 16.0, &shortened(&label, WORDS * BOLD, room), Type::bold(WORDS))?;
-        words_beside(sheet, columns, row, top + 33.0)?;
+        words_beside(sheet, columns, row, top + 33.0, tongue)?;
     }
     bar(sheet, columns, row, middle)
 }
 
 /// Percent, standing and the numbers; what is over is bold.
-fn words_beside(sheet: &Sheet, columns: &Columns, row: &MarginRow, base: f64) -> Drawn {
+fn words_beside(sheet: &Sheet, columns: &Columns, row: &MarginRow, base: f64, tongue: &Tongue) -> Drawn {
     let [left, right] = columns.words;
-    let told = match row.standing() {
-        Standing::Over => format!("{} {}", words::OVER, percent(row.used)),
-        Standing::MayBeOver => format!("{}, {}", percent(row.used), words::MAY_BE_OVER),
-        Standing::Within => percent(row.used),
-    };
+    let told = tell::beside(row, tongue);
     let bold = if row.standing() == Standing::Within { Type::plain(WORDS) } else { Type::bold(WORDS) };
     sheet.text(left, base, &told, bold)?;
     let at = left + (width_of_bold(&told, WORDS) + 8.0).max(if columns.wide { 52.0 } else { 0.0 });
@@ -141,9 +137,9 @@ fn bar(sheet: &Sheet, columns: &Columns, row: &MarginRow, middle: f64) -> Drawn 
 }
 
 /// The limit: one line in the wide layout, a piece at each bar where words stand between.
-fn limit(sheet: &Sheet, columns: &Columns, [top, bottom]: [f64; 2], rows: usize) -> Drawn {
+fn limit(sheet: &Sheet, columns: &Columns, [top, bottom]: [f64; 2], rows: usize, tongue: &Tongue) -> Drawn {
     let x = columns.x(100.0);
-    sheet.text(x, top - 8.0, words::LIMIT, Type::bold(WORDS).at(HPos::Center))?;
+    sheet.text(x, top - 8.0, tongue.word(words::LIMIT), Type::bold(WORDS).at(HPos::Center))?;
     if columns.wide {
         return sheet.line(&[[x, top - 4.0], [x, bottom]], LIMIT);
     }

@@ -5,6 +5,7 @@ mod tell;
 
 use super::fault::{at_most, not_negative, range};
 use super::{Frame, PlotError};
+use crate::tongue::Tongue;
 
 /// The most rows in one picture.
 const MOST_ROWS: usize = 200;
@@ -38,6 +39,14 @@ impl MarginsPlot {
     /// A share that no axis can place or is below zero, a range the wrong way round, too many rows, or a prefix that is
     /// none.
     pub fn svg(&self, frame: &Frame<'_>) -> Result<String, PlotError> {
+        self.svg_in(frame, &Tongue::english())
+    }
+
+    /// The picture in another language; its labels are told as they are.
+    ///
+    /// # Errors
+    /// As [`MarginsPlot::svg`].
+    pub fn svg_in(&self, frame: &Frame<'_>, tongue: &Tongue) -> Result<String, PlotError> {
         frame.check()?;
         at_most("margins", MOST_ROWS, self.rows.len())?;
         for row in &self.rows {
@@ -47,12 +56,12 @@ impl MarginsPlot {
                 not_negative("a range of a share", shares[0])?;
             }
         }
-        draw::draw(self, frame)
+        draw::draw(self, frame, tongue)
     }
 
     /// The same in words, with the numbers.
     pub fn text_alternative(&self) -> String {
-        tell::tell(self)
+        tell::tell(self, &Tongue::english())
     }
 }
 

@@ -4,37 +4,43 @@ use super::super::figures::percent;
 use super::super::letters::{quoted, tamed};
 use super::super::words;
 use super::{MarginRow, MarginsPlot, Standing};
-use std::fmt::Write;
+use crate::tongue::Tongue;
 
-pub(super) fn tell(plot: &MarginsPlot) -> String {
-    let mut told = format!("{}: share of each limit that is used.", tamed(&plot.title));
+pub(super) fn tell(plot: &MarginsPlot, tongue: &Tongue) -> String {
+    let mut told = vec![tongue.say(words::MARGINS_ARE, &[&tamed(&plot.title)])];
     if plot.rows.is_empty() {
-        return told + " " + words::NOTHING + ".";
+        told.push(format!("{}.", tongue.word(words::NOTHING)));
+        return told.join(" ");
     }
     let over = plot.rows.iter().filter(|row| row.standing() == Standing::Over).count();
-    // Writing into a string has no way to fail.
-    let _ = match over {
-        0 => write!(told, " None of {} is over its limit.", plot.rows.len()),
-        1 => write!(told, " 1 of {} is over its limit.", plot.rows.len()),
-        more => write!(told, " {more} of {} are over their limits.", plot.rows.len()),
-    };
-    for row in plot.rows.iter().take(super::MOST_ROWS) {
-        let _ = write!(told, " {}: {}.", quoted(&row.label), share(row));
-    }
-    told
+    let of = plot.rows.len().to_string();
+    told.push(match over {
+        0 => tongue.say(words::NONE_OVER, &[&of]),
+        1 => tongue.say(words::ONE_OVER, &[&of]),
+        more => tongue.say(words::MORE_OVER, &[&more.to_string(), &of]),
+    });
+    let rows = plot.rows.iter().take(super::MOST_ROWS);
+    told.extend(rows.map(|row| format!("{}: {}.", quoted(&row.label, tongue), share(row, tongue))));
+    told.join(" ")
 }
 
 /// How much of the limit a row uses, in words: what stands beside its bar.
-pub(super) fn share(row: &MarginRow) -> String {
-    let mut told = percent(row.used);
-    match row.standing() {
-        Standing::Within => {}
-        Standing::MayBeOver => told = format!("{told}, {}", words::MAY_BE_OVER),
-        Standing::Over => told = format!("{} {told}", words::OVER),
-    }
-    if let Some([low, high]) = row.range {
-        let _ = write!(told, " ({} to {})", percent(low), percent(high));
+fn share(row: &MarginRow, tongue: &Tongue) -> String {
+    let mut told = beside(row, tongue);
+    if let Some(range) = row.range {
+        let [low, high] = range.map(|share| percent(share, tongue));
+        told = format!("{told} {}", tongue.say(words::BETWEEN, &[&low, &high]));
     }
     let text = tamed(&row.text);
     if text.is_empty() { told } else { format!("{told}: {text}") }
+}
+
+/// The share, and whether that is over the limit.
+pub(super) fn beside(row: &MarginRow, tongue: &Tongue) -> String {
+    let used = percent(row.used, tongue);
+    match row.standing() {
+        Standing::Within => used,
+        Standing::MayBeOver => format!("{used}, {}", tongue.word(words::MAY_BE_OVER)),
+        Standing::Over => format!("{} {used}", tongue.word(words::OVER)),
+    }
 }

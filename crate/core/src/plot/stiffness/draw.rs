@@ -11,6 +11,7 @@ use super::super::words;
 use super::super::{Frame, PlotError};
 use super::flags::{Flag, hoisted};
 use super::{MarkKind, MaterialRow, StiffnessPlot, Temperature, tell};
+use crate::tongue::Tongue;
 use plotters::style::text_anchor::HPos;
 
 const TRACK: f64 = 14.0;
@@ -34,7 +35,7 @@ struct Row<'a> {
     height: f64,
 }
 
-pub(super) fn draw(plot: &StiffnessPlot, frame: &Frame<'_>) -> Result<String, PlotError> {
+pub(super) fn draw(plot: &StiffnessPlot, frame: &Frame<'_>, tongue: &Tongue) -> Result<String, PlotError> {
     let across = frame.across();
     let wide = frame.is_wide();
     let title = tamed(&plot.title);
@@ -42,11 +43,13 @@ pub(super) fn draw(plot: &StiffnessPlot, frame: &Frame<'_>) -> Result<String, Pl
     let left = if wide { libm::round(across * 0.4) } else { 2.0 };
     let [coolest, warmest] = extent(plot);
     let aside = 0.08 * (warmest - coolest);
-    let axis = Axis::over(coolest - aside, warmest + aside, if wide { 7 } else { 5 }, Ends::Exact);
+    let axis =
+        Axis::over(coolest - aside, warmest + aside, if wide { 7 } else { 5 }, Ends::Exact).written(tongue.decimal());
     let to = across - axis.overhang(WORDS);
     let from = if wide { left } else { axis.overhang(WORDS) };
     let scale = Placed { axis, from, to };
-    let names: Vec<String> = plot.temperatures.iter().map(|one| name(one, if wide { 200.0 } else { 150.0 })).collect();
+    let names: Vec<String> =
+        plot.temperatures.iter().map(|one| name(one, if wide { 200.0 } else { 150.0 }, tongue)).collect();
     let lines: Vec<[f64; 2]> = plot
         .temperatures
         .iter()
@@ -56,9 +59,9 @@ pub(super) fn draw(plot: &StiffnessPlot, frame: &Frame<'_>) -> Result<String, Pl
     let flags = hoisted(&lines, [left, across - 2.0]);
     let levels = flags.iter().map(|flag| flag.level + 1).max().unwrap_or(0);
     let head = heading.len() as f64 * sheet::leading(HEADING) + 6.0 + levels as f64 * sheet::leading(WORDS) + 8.0;
-    let rows = rows(plot, if wide { left - 16.0 } else { across - 6.0 }, head, wide);
+    let rows = rows(plot, if wide { left - 16.0 } else { across - 6.0 }, head, wide, tongue);
     let bottom = rows.last().map_or(head + 40.0, |row| row.top + row.height) + 4.0;
-    let entries = entries(plot);
+    let entries = entries(plot, tongue);
     let key = Key::laid_out(&entries, across, if wide { 2 } else { 1 });
     let under = bottom + 48.0;
     let sheet = Sheet::new(frame, libm::ceil(under + key.height + 4.0));
@@ -69,7 +72,7 @@ pub(super) fn draw(plot: &StiffnessPlot, frame: &Frame<'_>) -> Result<String, Pl
         let grid = if wide { Grid::Lines } else { Grid::None };
         chart::axes(&sheet, &scale, &Placed { axis: Axis::bare(), from: bottom, to: head }, grid)
     })?;
-    sheet.text(scale.to, bottom + 38.0, words::TEMPERATURE_AXIS, Type::plain(SMALL).at(HPos::Right))?;
+    sheet.text(scale.to, bottom + 38.0, tongue.word(words::TEMPERATURE_AXIS), Type::plain(SMALL).at(HPos::Right))?;
     for (place, row) in rows.iter().enumerate() {
         sheet.group("plot-material", || material(&sheet, &scale, plot, row, place == 0))?;
     }
@@ -87,14 +90,14 @@ pub(super) fn draw(plot: &StiffnessPlot, frame: &Frame<'_>) -> Result<String, Pl
         })?;
     }
     if plot.materials.is_empty() && plot.temperatures.is_empty() {
-        sheet.text(scale.from + 8.0, head + 24.0, words::NOTHING, Type::plain(WORDS))?;
+        sheet.text(scale.from + 8.0, head + 24.0, tongue.word(words::NOTHING), Type::plain(WORDS))?;
     }
     key.draw(&sheet, 2.0, under)?;
-    Ok(sheet.finish("stiffness", &title, &tell::tell(plot)))
+    Ok(sheet.finish("stiffness", &title, &tell::tell(plot, tongue)))
 }
 
-fn name(one: &Temperature, room: f64) -> String {
-    let degrees = format!(" {} °C", figure(one.celsius));
+fn name(one: &Temperature, room: f64, tongue: &Tongue) -> String {
+    let degrees = format!(" {} °C", figure(one.celsius, tongue));
     shortened(&tamed(&one.label), WORDS * BOLD, room - width_of_bold(&degrees, WORDS)) + &degrees
 }
 
@@ -114,15 +117,15 @@ fn extent(plot: &StiffnessPlot) -> [f64; 2] {
     }
 }
 
-fn rows(plot: &StiffnessPlot, room: f64, head: f64, wide: bool) -> Vec<Row<'_>> {
+fn rows<'p>(plot: &'p StiffnessPlot, room: f64, head: f64, wide: bool, tongue: &Tongue) -> Vec<Row<'p>> {
     let mut top = head;
     plot.materials
         .iter()
         .map(|material| {
-            let verdict = tell::verdict(material, &plot.temperatures);
+            let verdict = tell::verdict(material, &plot.temperatures, tongue);
             let is_over =
                 material.allowed.is_some_and(|allowed| plot.temperatures.iter().any(|one| one.celsius > allowed));
-            let limits = wrapped(&tell::limits(material), SMALL, room, 4);
+            let limits = wrapped(&tell::limits(material, tongue), SMALL, room, 4);
             let verdict = verdict.map_or(Vec::new(), |verdict| wrapped(&verdict, WORDS * BOLD, room, 3));
             let words =
                 sheet::leading(WORDS) * (1 + verdict.len()) as f64 + sheet::leading(SMALL) * limits.len() as f64;
@@ -200,24 +203,24 @@ fn shape(sheet: &Sheet, kind: MarkKind, [x, y]: [f64; 2]) -> Drawn {
     sheet.polygon(&corners, Ink::area(Hatch::Plain))
 }
 
-fn entries(plot: &StiffnessPlot) -> Vec<Entry<'_>> {
-    let mut entries: Vec<Entry<'_>> = Vec::new();
+fn entries<'p>(plot: &'p StiffnessPlot, tongue: &Tongue) -> Vec<Entry<'p>> {
+    let mut entries: Vec<Entry<'p>> = Vec::new();
     if plot.materials.iter().any(|material| material.allowed.is_some()) {
         let sample = Box::new(|sheet: &Sheet, x: f64, y: f64, wide: f64| {
             stiff(sheet, [x, y - 6.0], [x + wide, y + 6.0])?;
             sheet.line(&[[x + wide, y - 9.0], [x + wide, y + 9.0]], ALLOWED)
         });
-        entries.push(Entry { sample, words: words::STIFF.into() });
+        entries.push(Entry { sample, words: tongue.word(words::STIFF).into() });
     }
     let over_somewhere = plot.materials.iter().filter_map(|material| material.allowed);
     if over_somewhere.clone().any(|allowed| plot.temperatures.iter().any(|one| one.celsius > allowed)) {
         let sample =
             Box::new(|sheet: &Sheet, x: f64, y: f64, wide: f64| over(sheet, [x, y - 8.0], [x + wide, y + 8.0]));
-        entries.push(Entry { sample, words: words::TOO_WARM.into() });
+        entries.push(Entry { sample, words: tongue.word(words::TOO_WARM).into() });
     }
     if !plot.materials.is_empty() {
         let sample = Box::new(|sheet: &Sheet, x: f64, y: f64, wide: f64| sheet.line(&[[x, y], [x + wide, y]], SOFT));
-        entries.push(Entry { sample, words: words::SOFT.into() });
+        entries.push(Entry { sample, words: tongue.word(words::SOFT).into() });
     }
     for kind in [MarkKind::DeflectionLow, MarkKind::DeflectionHigh, MarkKind::Glass] {
         if plot.materials.iter().flat_map(|material| &material.marks).any(|mark| mark.kind == kind) {
@@ -230,7 +233,7 @@ fn entries(plot: &StiffnessPlot) -> Vec<Entry<'_>> {
             let sample = Box::new(move |sheet: &Sheet, x: f64, y: f64, wide: f64| {
                 shape(sheet, kind, [x + wide / 2.0, y + lift])
             });
-            entries.push(Entry { sample, words: tell::kind(kind).into() });
+            entries.push(Entry { sample, words: tongue.word(tell::kind(kind)).into() });
         }
     }
     entries

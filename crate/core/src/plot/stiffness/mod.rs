@@ -6,6 +6,7 @@ mod tell;
 
 use super::fault::{at_most, number};
 use super::{Frame, PlotError};
+use crate::tongue::Tongue;
 
 /// The most materials and temperatures in one picture, and marks of one material.
 const MOST_MATERIALS: usize = 40;
@@ -69,6 +70,14 @@ impl StiffnessPlot {
     /// # Errors
     /// A temperature that no axis can place, too many of anything, or a prefix that is none.
     pub fn svg(&self, frame: &Frame<'_>) -> Result<String, PlotError> {
+        self.svg_in(frame, &Tongue::english())
+    }
+
+    /// The picture in another language; its labels are told as they are.
+    ///
+    /// # Errors
+    /// As [`StiffnessPlot::svg`].
+    pub fn svg_in(&self, frame: &Frame<'_>, tongue: &Tongue) -> Result<String, PlotError> {
         frame.check()?;
         at_most("materials", MOST_MATERIALS, self.materials.len())?;
         at_most("temperatures", MOST_TEMPERATURES, self.temperatures.len())?;
@@ -78,11 +87,11 @@ impl StiffnessPlot {
             material.marks.iter().try_for_each(|mark| number("a mark's temperature", mark.temperature))?;
         }
         self.temperatures.iter().try_for_each(|one| number("a temperature", one.celsius))?;
-        draw::draw(self, frame)
+        draw::draw(self, frame, tongue)
     }
 
     /// The same in words, with the numbers.
     pub fn text_alternative(&self) -> String {
-        tell::tell(self)
+        tell::tell(self, &Tongue::english())
     }
 }
