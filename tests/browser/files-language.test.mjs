@@ -124,8 +124,12 @@ for (const [state, design] of Object.entries(DESIGNS)) {
   });
 }
 
-test("no German word of a drawing is cut, and no number of it is another", () => {
+test("no German word of a drawing or plot is cut, and no number of a drawing is another", () => {
   const german = { language: "de", decimal: table.decimal, quotes: table.quotes, words: { ...Object.fromEntries(table.sentences), ...table.files } };
+  for (const design of demos) for (const kind of ["loss-plot", "margins-plot", "stiffness-plot"]) for (const width of [320, 760]) {
+    const [english, told] = [undefined, german].map((words) => file(design, { kind, width, words }));
+    assert.ok(told.split("…").length <= english.split("…").length, `${design.name}, ${kind}, ${width}`);
+  }
   for (const design of demos) for (const { name } of design.runs) {
     const [english, told] = [undefined, german].map((words) => file(design, { kind: "drawing", run: name, words }));
     assert.equal(told.split("…").length, english.split("…").length, `${design.name}, ${name}`);
@@ -172,6 +176,7 @@ test("the German pack is the same files, its sheet in German, and in English not
       }
       await read.emulateMedia({ media: "print" });
       await read.setViewportSize({ width: 696, height: 1020 });
+      assert.ok(await read.evaluate(() => document.documentElement.scrollWidth <= innerWidth), "no table is wider than A4");
       await shot(read, "sheet-german-print", { fullPage: true });
       const pages = readPdf(await read.pdf({ preferCSSPageSize: true, printBackground: true }));
       assert.ok(pages.length >= 2 && pages.length <= 12, `${pages.length} pages`);

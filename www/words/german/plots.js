@@ -57,7 +57,7 @@ export const PLOTS = {
   "{0}: loss": "{0}: Verlust",
   "{0}: ring at {1}": "{0}: Ring an {1}",
   "{0} of {1}": "{0} von {1}",
-  "{0}; {1} to {2} may be": "{0}; {1} bis {2} dürfen es sein",
+  "{0}; {1} to {2} may be": "{0}; darf {1} bis {2}",
   "Temperature against stiffness": "Temperatur gegen Steifigkeit",
   "fitted": "Einbau",
   "working": "Betrieb",

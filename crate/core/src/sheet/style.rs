@@ -35,3 +35,10 @@ tr[data-passed=\"false\"] > * { background: #fbe9e6 }
   tbody th { min-width: 22mm; overflow-wrap: anywhere }
 }
 ";
+
+/// For languages with longer words than English, whose tables would be wider than A4.
+pub(super) const LONGER_WORDS: &str = "@media print {
+  table { font-size: 7.4pt }
+  th, td { padding-inline: 0.22rem }
+}
+";

@@ -63,7 +63,7 @@ fn a_sheet_is_told_in_the_language_asked_for() {
     assert!(told.contains("<caption>Was zu drucken ist</caption>"), "a word of its own");
     assert!(told.contains("<title>Begleitblatt von "), "a template");
     assert!(told.contains("Jede Kante verbindet zwei Flächen."), "a sentence that comes ready made");
-    assert!(told.contains(", hat 2,00 mm."), "places change their order, and a comma stands before decimals");
+    assert!(told.contains("Verlangt 1, hat 1,80 mm."), "places change their order, and a comma stands before decimals");
     assert!(told.contains("Wert des Druckers „"), "names in the language's own quotes");
     assert!(told.contains("For the print service"), "what has no row stays English");
     assert_eq!(told, sheet(EXAMPLE, Some(&words)), "same design and same words, same bytes");
