@@ -39,6 +39,24 @@ fn sheet(text: &str, words: Option<&Value>) -> String {
     sheet
 }
 
+/// The drawing of the first run, and the plots.
+fn pictures(text: &str, words: Option<&Value>) -> Vec<String> {
+    let design: Value = serde_json::from_str(text).unwrap();
+    let requests = [
+        json!({ "kind": "drawing", "run": design["runs"][0]["name"] }),
+        json!({ "kind": "loss-plot" }),
+        json!({ "kind": "margins-plot", "width": 320 }),
+        json!({ "kind": "stiffness-plot" }),
+    ];
+    let picture = |mut request: Value| {
+        if let Some(words) = words {
+            request["words"] = words.clone();
+        }
+        String::from_utf8(engine::export_file(text, &request.to_string()).expect("a picture")).unwrap()
+    };
+    requests.into_iter().map(picture).collect()
+}
+
 fn refusal(words: &Value) -> (String, String) {
     let request = json!({ "kind": "pack", "deviation": 0.2, "words": words }).to_string();
     let refusal = engine::export_file(EXAMPLE, &request).expect_err("refused");
@@ -80,6 +98,31 @@ fn without_words_and_with_none_the_sheet_is_the_same() {
 }
 
 #[test]
+fn drawings_and_plots_are_told_in_the_language_asked_for() {
+    let words = json!({ "language": "de", "decimal": ",", "quotes": ["„", "“"], "words": {
+        "{0}, drawing {1}": "Zeichnung von {0}, {1}",
+        "⌀{0} × ⌀{1}, wall {2}": "Wand {2} bei ⌀{0}/⌀{1}",
+        "Pressure loss against flow": "Druckverlust",
+        "{0}: share of each limit that is used.": "{0}: Anteile.",
+        "allowed up to {0} °C": "bis {0} °C",
+    } });
+    let told = pictures(EXAMPLE, Some(&words));
+    let says = ["<title>Zeichnung von ", ">Druckverlust</title>", ": Anteile.", "bis "];
+    for (picture, words) in told.iter().zip(says) {
+        assert!(picture.contains(words), "{words}: {picture}");
+    }
+    assert!(told[0].contains("Wand <tspan data-dimension=\"wall\""), "places change their order");
+    let values = |svg: &str| -> Vec<String> {
+        let mut all: Vec<String> =
+            svg.split("data-value=\"").skip(1).map(|rest| rest[..rest.find('"').unwrap()].to_owned()).collect();
+        all.sort();
+        all
+    };
+    assert_eq!(values(&told[0]), values(&pictures(EXAMPLE, None)[0]), "what programs read stays");
+    assert_eq!(pictures(EXAMPLE, Some(&json!({ "language": "en", "words": {} }))), pictures(EXAMPLE, None));
+}
+
+#[test]
 fn a_row_that_lost_a_place_is_left_in_english() {
     for lost in ["Blatt", "{0} {1} Blatt", "{name} Blatt", "{0} {0} Blatt"] {
         let told = sheet(EXAMPLE, Some(&rows(json!({ "{0}: order and build sheet": lost }))));
@@ -104,6 +147,11 @@ fn hostile_words_stay_words() {
     for told in &sheets {
         let page = roxmltree::Document::parse_with_options(told, options()).expect("well-formed XML");
         assert_eq!(tags(&page), tags(&plain), "no row adds an element");
+    }
+    let hostile = made(|text| format!("<script>alert(1)</script>\"'&amp;]]>{text}<!--"));
+    for picture in pictures(EXAMPLE, Some(&hostile)) {
+        let picture = roxmltree::Document::parse(&picture).expect("well-formed XML");
+        assert!(picture.descendants().all(|node| node.tag_name().name() != "script"));
     }
     assert!(sheets[0].contains("&lt;script&gt;alert(1)&lt;/script&gt;&quot;'&amp;amp;]]&gt;What to print&lt;!--"));
 }
