@@ -46,7 +46,7 @@ function wordsOutside(markup, names) {
   }
   const cut = (line) => line.trim().endsWith("…") && known.some((name) => name.startsWith(line.trim().slice(0, -1)));
   const words = rest.split("\n").filter((line) => !cut(line)).flatMap((line) => line.split(/[\s,;:()„“”×→±%–−.]+/));
-  return [...new Set(words.filter((word) => /\p{L}/u.test(word) && !SIGNS.test(word)))];
+  return [...new Set(words.filter((word) => /\p{L}/u.test(word) && !SIGNS.test(word) && !/^\p{L}{1,3}…$/u.test(word)))];
 }
 
 function file(design, request) {

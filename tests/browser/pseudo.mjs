@@ -10,6 +10,7 @@ const rows = (words) => Object.fromEntries(Object.keys(words).map((key) => [key,
 export async function speakPseudo(page) {
   const made = {
     words: rows(table.words), decimal: ",", sentences: table.sentences.map(([english]) => [english, bracketed(english)]),
+    files: Object.fromEntries(Object.keys(table.files).map((key) => [key, bracketed(key.replace(/^[a-z]+:(?! )/, ""))])), quotes: table.quotes,
     engine: Object.fromEntries(Object.keys(table.engine).map((key) => [key, bracketed(key.replace(/^result:/, ""))])),
   };
   await page.route("**/words/german/table.js", (route) => route.fulfill({ contentType: "text/javascript; charset=utf-8", body: `export const table = ${JSON.stringify(made)};` }));
@@ -38,10 +39,12 @@ export function outsideOfBrackets(page, names) {
       if (words.some((word) => /\p{L}/u.test(word) && !SIGNS.test(word) && !SIGNS.test(bare(word)))) found.add(`${where}: ${text.trim().replace(/\s+/g, " ").slice(0, 160)}`);
     };
     const skip = (element) => element.closest("[lang=en]:not(html), script, style, noscript");
+    // Pictures cut and break their words, so what they say is looked at in their files.
+    const inPicture = (element) => element.closest("svg.plot, .sheet svg");
     const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     for (let node = texts.nextNode(); node; node = texts.nextNode()) {
       const parent = node.parentElement;
-      if (parent && !skip(parent)) take(node.data, parent.closest("[id]")?.id || parent.tagName);
+      if (parent && !skip(parent) && !inPicture(parent)) take(node.data, parent.closest("[id]")?.id || parent.tagName);
     }
     if (depth !== 0) found.add(`brackets that do not close: ${depth}`);
     for (const element of document.querySelectorAll("[aria-label], [title], [placeholder], [alt]")) {
