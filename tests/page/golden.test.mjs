@@ -40,6 +40,8 @@ test("there is something to compare", () => {
   for (const call of ["normalise", "report", "scene", "tubeMesh", "exportFile", "fileName", "problems", "variants", "stances", "cuts", "plates", "inspect", "codeOf"]) {
     assert.ok(kinds.get(call)?.some((entry) => entry.answer), `no answered ${call} was recorded`);
   }
+  const inWords = calls.filter(({ call, args, answer }) => call === "exportFile" && answer && JSON.parse(args[0]).words);
+  assert.ok(inWords.length > 0, "no file in another language was recorded");
 });
 
 for (const [kind, entries] of kinds) {
