@@ -4,10 +4,10 @@
 export const SHEET = {
   "{0}, piece {1} of {2}": "{0}, Teilstück {1} von {2}",
   "Compensated by a measured coupon of {0} on {1}: {2}.":
-    "Korrigiert nach einer gemessenen Passprobe aus {0}, gedruckt mit {1}: {2}.",
-  "outer diameters come out {0} mm off": "Außendurchmesser fallen um {0} mm anders aus",
-  "bores come out {0} mm off": "Innendurchmesser fallen um {0} mm anders aus",
-  "lengths come out {0} % off": "Längen fallen um {0} % anders aus",
+    "Korrigiert nach einer gemessenen Passprobe ({0}; {1}): {2}.",
+  "outer diameters come out {0} mm off": "Außendurchmesser weichen um {0} mm ab",
+  "bores come out {0} mm off": "Innendurchmesser weichen um {0} mm ab",
+  "lengths come out {0} % off": "Längen weichen um {0} % ab",
   "Printed coolant tubes: what to print, how to finish it, how to build it in":
     "Gedruckte Kühlmittelrohre: was zu drucken ist, wie es nachgearbeitet und wie es eingebaut wird",
   "Made by Tubewright from the design that lies beside this sheet. Its numbers are estimates from what the builder typed; whoever prints and builds carries the risk, and there is no warranty. The data sheets of material, fittings and coolant, licensed practice and local codes go first.":
@@ -132,7 +132,7 @@ export const SHEET = {
   "{0}.stl or .3mf": "{0}.stl oder .3mf",
   "plate:none": "keine",
   "{0}: it fits a build volume of {1} mm, less its margin, in no stance; its file is in the builder's own axes. Take a larger printer, or ask for it in two pieces.":
-    "{0}: es passt in keiner Lage in einen Bauraum von {1} mm, ohne dessen Rand; seine Datei steht in den eigenen Achsen des Auftraggebers. Einen größeren Drucker nehmen oder es in zwei Teilstücken verlangen.",
+    "{0}: es passt in keiner Lage in einen Bauraum von {1} mm abzüglich Rand; seine Datei steht in den eigenen Achsen des Auftraggebers. Einen größeren Drucker nehmen oder nach zwei Teilstücken fragen.",
   "{0}: stands as the builder chose, {1}.": "{0}: steht, wie vom Auftraggeber gewählt, {1}.",
   "{0}: stands as was found best, {1}.": "{0}: steht in der besten gefundenen Lage, {1}.",
   "with its lowest point on the plate": "mit dem tiefsten Punkt auf der Platte",
