@@ -118,7 +118,7 @@ pub(super) fn note(correction: Option<&Compensation>, stages: &Stages<'_>, tongu
 }
 
 /// Everything that [`note`] says: what another language has rows for.
-pub(super) fn templates() -> impl Iterator<Item = &'static str> {
+pub(super) fn templates() -> Vec<&'static str> {
     all()
 }
 

@@ -357,14 +357,16 @@ const KEYS: [&str; 14] = [
 ];
 
 /// Everything that files say to people in words of their own: what another language has rows for.
-pub(super) fn templates() -> impl Iterator<Item = &'static str> {
-    [PIECE_OF]
-        .into_iter()
-        .chain(coupon::templates())
-        .chain(sheet::templates())
-        .chain(export::drawing_templates())
-        .chain(crate::plot::templates())
-        .chain(graphs::templates())
+pub(super) fn templates() -> Vec<&'static str> {
+    let all = [
+        vec![PIECE_OF],
+        coupon::templates(),
+        sheet::templates(),
+        export::drawing_templates(),
+        crate::plot::templates(),
+        graphs::templates(),
+    ];
+    all.concat()
 }
 
 /// The language that a file is written in; other kinds have no say in it.

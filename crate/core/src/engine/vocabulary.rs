@@ -38,7 +38,7 @@ pub fn vocabulary() -> String {
         },
         cautions: CAUTIONS,
         first_fill: FIRST_FILL,
-        files: templates().collect(),
+        files: templates(),
     };
     serde_json::to_string(&vocabulary).unwrap_or_default()
 }

@@ -109,7 +109,7 @@ pub struct End<'a> {
 }
 
 /// Everything that the sheet says in words of its own: what another language has rows for.
-pub(crate) fn templates() -> impl Iterator<Item = &'static str> {
+pub(crate) fn templates() -> Vec<&'static str> {
     words::all()
 }
 

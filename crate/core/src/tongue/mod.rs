@@ -1,6 +1,8 @@
 //! The language that files for people are written in. The engine's words are English and are their own keys: whoever asks for
 //! a file may give a table from them to another language's, and what that has no row for stays English.
 //!
+//! What is called from each place that says something is never inlined: the page waits for the module to come.
+//!
 //! A row's key is a word or a template: `{0}`, `{1}` are filled by [`Tongue::say`]; named places such as `{port}` are those
 //! of findings and of sentences that come ready made, which [`Tongue::tell`] finds again by their templates.
 
@@ -34,6 +36,7 @@ impl Default for Tongue {
 
 impl Tongue {
     /// English, as the engine's words stand.
+    #[inline(never)]
     pub fn english() -> Self {
         Self {
             language: "en".to_owned(),
@@ -50,17 +53,20 @@ impl Tongue {
     }
 
     /// A word or sentence without places.
+    #[inline(never)]
     pub fn word<'w>(&'w self, english: &'w str) -> &'w str {
         self.row(english).unwrap_or(english)
     }
 
     /// A word that means another thing elsewhere: its key has what it is of before a colon, as "plate:none".
+    #[inline(never)]
     pub fn word_of<'w>(&'w self, key: &'w str) -> &'w str {
         self.row(key).unwrap_or_else(|| key.split_once(':').map_or(key, |(_, english)| english))
     }
 
     /// A template with its places `{0}`, `{1}` filled in one go: a brace in what fills them is no place. Numbers are to be
     /// written by [`Tongue::number`] before.
+    #[inline(never)]
     pub fn say(&self, english: &str, fill: &[&str]) -> String {
         let filled = |template: &str| {
             parts(template)
@@ -97,11 +103,13 @@ impl Tongue {
     }
 
     /// A number with as many decimals.
+    #[inline(never)]
     pub fn fixed(&self, value: f64, decimals: usize) -> String {
         self.number(&format!("{value:.decimals$}"))
     }
 
     /// A sentence of the engine that comes ready made; one that no row's template is of stays as it is.
+    #[inline(never)]
     pub fn tell(&self, english: &str) -> String {
         if self.rows.is_empty() {
             return english.to_owned();
@@ -111,6 +119,7 @@ impl Tongue {
 
     /// What fills a place of a finding's template: a name, a number with its unit, or words that are a template of their own.
     /// `shipped` is whether a name there may be that of a shipped thing, which has a row.
+    #[inline(never)]
     pub(crate) fn part(&self, english: &str, shipped: bool) -> String {
         if self.rows.is_empty() {
             return english.to_owned();
@@ -123,6 +132,7 @@ impl Tongue {
     }
 
     /// A name in quotation marks.
+    #[inline(never)]
     pub(crate) fn quoted(&self, name: &str) -> String {
         let [open, close] = &self.quotes;
         format!("{open}{name}{close}")
@@ -130,6 +140,7 @@ impl Tongue {
 }
 
 /// A number as the engine writes it, with another mark before decimals.
+#[inline(never)]
 pub(crate) fn marked(english: &str, decimal: char) -> String {
     if decimal == '.' {
         return english.to_owned();
@@ -148,8 +159,10 @@ macro_rules! worded {
         $($(#[$doc])* pub(super) const $name: $kind = $value;)*
 
         /// All of them: what another language has to have rows for.
-        pub(crate) fn all() -> impl Iterator<Item = &'static str> {
-            [$($crate::tongue::Worded::each($name)),*].into_iter().flatten()
+        pub(crate) fn all() -> Vec<&'static str> {
+            let mut all = Vec::new();
+            $($crate::tongue::Worded::put($name, &mut all);)*
+            all
         }
     };
 }
@@ -157,30 +170,32 @@ pub(crate) use worded;
 
 /// Words of a kind that [`worded`] takes.
 pub(crate) trait Worded {
-    fn each(self) -> Vec<&'static str>;
+    fn put(self, all: &mut Vec<&'static str>);
 }
 
 impl Worded for &'static str {
-    fn each(self) -> Vec<&'static str> {
-        vec![self]
+    #[inline(never)]
+    fn put(self, all: &mut Vec<&'static str>) {
+        all.push(self);
     }
 }
 
 impl<const COUNT: usize> Worded for [&'static str; COUNT] {
-    fn each(self) -> Vec<&'static str> {
-        self.to_vec()
+    fn put(self, all: &mut Vec<&'static str>) {
+        all.extend(self);
     }
 }
 
 /// Headings of columns, with how wide they are.
 impl<const COUNT: usize> Worded for [(&'static str, f64); COUNT] {
-    fn each(self) -> Vec<&'static str> {
-        self.iter().map(|(heading, _)| *heading).collect()
+    fn put(self, all: &mut Vec<&'static str>) {
+        all.extend(self.map(|(heading, _)| heading));
     }
 }
 
 impl Worded for &'static [&'static str] {
-    fn each(self) -> Vec<&'static str> {
-        self.to_vec()
+    #[inline(never)]
+    fn put(self, all: &mut Vec<&'static str>) {
+        all.extend_from_slice(self);
     }
 }

@@ -45,7 +45,7 @@ const CENTRE: u16 = 2;
 const RIDGE: f64 = 0.15;
 
 /// Everything that drawings say: what another language has rows for.
-pub(crate) fn templates() -> impl Iterator<Item = &'static str> {
+pub(crate) fn templates() -> Vec<&'static str> {
     words::all()
 }
 

@@ -238,6 +238,7 @@ impl Part {
     }
 
     /// A template with its places filled by such pieces.
+    #[inline(never)]
     pub fn line(tongue: &Tongue, english: &str, fill: &[Self]) -> Vec<Self> {
         tongue.pieces(english, fill, Self::words).collect()
     }
