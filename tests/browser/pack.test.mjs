@@ -70,6 +70,8 @@ test("the sheet reads well and prints on A4", async () => {
       }
       await sheet.emulateMedia({ media: "print" });
       await sheet.setViewportSize({ width: 696, height: 1020 });
+      const wide = await sheet.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      assert.ok(wide <= 0, `a table is ${wide} px wider than A4`);
       await shot(sheet, "sheet-print", { fullPage: true });
       const pages = readPdf(await sheet.pdf({ preferCSSPageSize: true, printBackground: true }));
       assert.ok(pages.length >= 2 && pages.length <= 12, `${pages.length} pages`);

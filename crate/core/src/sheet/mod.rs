@@ -122,9 +122,6 @@ pub fn sheet(sheet: &Sheet<'_>) -> String {
     html.element("title", &tongue.say(words::TITLE, &[sheet.title]));
     html.raw("<style>");
     html.raw(style::STYLE);
-    if tongue.language() != "en" {
-        html.raw(style::LONGER_WORDS);
-    }
     html.raw("</style>\n</head>\n<body>\n<main>\n");
     html.title(sheet.title);
     html.said("p", words::SUBTITLE);

@@ -31,14 +31,8 @@ tr[data-passed=\"false\"] > * { background: #fbe9e6 }
   h2, h3, caption { break-after: avoid }
   tr, li { break-inside: avoid }
   .wide { overflow: visible }
-  table { font-size: 8pt; min-width: 0 }
-  tbody th { min-width: 22mm; overflow-wrap: anywhere }
-}
-";
-
-/// For languages with longer words than English, whose tables would be wider than A4.
-pub(super) const LONGER_WORDS: &str = "@media print {
-  table { font-size: 7.4pt }
+  table { font-size: 7.4pt; min-width: 0 }
   th, td { padding-inline: 0.22rem }
+  tbody th { min-width: 22mm; overflow-wrap: anywhere }
 }
 ";
