@@ -9,71 +9,67 @@ export const REVIEWED = {
   shortTextContent: "a figure of one digit or a unit of one letter is text like any other",
   pseudoContent: "the line that joins the steps of a list lies behind the number's own disc",
   nonBmp: "an arrow between two names has the names' own colour",
+  emptyValue: "an empty field has its example's colour, or nothing to read",
 };
 
 /**
- * Contrast of each element's words with what they stand on, as WCAG 2.2 reckons it (relative luminance, 1.4.3), and what is
+ * Contrast of an element's words with what they stand on, as WCAG 2.2 reckons it (relative luminance, 1.4.3), and what is
  * asked of letters of that size: from the colours of the page's boxes, and in a drawing from the shapes painted before the
- * words that their middle lies in.
- * @param {import("playwright-core").Page} page
- * @param {string[]} targets selectors
- * @returns {Promise<{ target: string, words: string, ratio: number, asked: number }[]>}
+ * words that their middle lies in. It is run in the page, and takes nothing from around it.
+ * @param {Element} element
+ * @returns {{ words: string, ratio: number, asked: number }}
  */
-export function contrasts(page, targets) {
-  return page.evaluate((selectors) => {
-    const context = new OffscreenCanvas(1, 1).getContext("2d", { willReadFrequently: true });
-    const rgba = (colour) => {
-      context.clearRect(0, 0, 1, 1);
-      context.fillStyle = colour;
-      context.fillRect(0, 0, 1, 1);
-      const [r, g, b, a] = context.getImageData(0, 0, 1, 1).data;
-      return [r, g, b, a / 255];
-    };
-    const over = ([r, g, b, a], under) => [r, g, b].map((part, at) => part * a + under[at] * (1 - a));
-    const luminance = (colour) => {
-      const [r, g, b] = colour.map((part) => {
-        const share = part / 255;
-        return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
-      });
-      return 0.2126 * r + 0.7152 * g + 0.0722 * b;
-    };
-    /** Colours from the words outwards, the nearest first, up to one that is not seen through. */
-    const layers = (element) => {
-      const found = [];
-      const add = (colour, opacity = 1) => {
-        const [r, g, b, a] = rgba(colour);
-        if (a * opacity > 0) found.push([r, g, b, a * opacity]);
-        return a * opacity === 1;
-      };
-      const drawing = element.closest("svg");
-      if (drawing && element !== drawing) {
-        const box = element.getBoundingClientRect();
-        const shapes = [...drawing.querySelectorAll("rect, path, circle, ellipse, polygon")];
-        for (const shape of shapes.filter((one) => one.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_FOLLOWING && !one.closest("defs, clipPath, pattern")).reverse()) {
-          const { fill, fillOpacity, opacity, visibility } = getComputedStyle(shape);
-          const matrix = shape.getScreenCTM();
-          if (fill === "none" || fill.startsWith("url") || visibility === "hidden" || !matrix) continue;
-          const middle = new DOMPoint(box.x + box.width / 2, box.y + box.height / 2).matrixTransform(matrix.inverse());
-          if (shape.isPointInFill(middle) && add(fill, Number(fillOpacity) * Number(opacity))) return found;
-        }
-      }
-      for (let box = drawing ?? element; box; box = box.parentElement) if (add(getComputedStyle(box).backgroundColor)) return found;
-      found.push([255, 255, 255, 1]);
-      return found;
-    };
-    return selectors.map((target) => {
-      const element = document.querySelector(target);
-      const style = getComputedStyle(element);
-      let opacity = 1;
-      for (let box = element; box; box = box.parentElement) opacity *= Number(getComputedStyle(box).opacity);
-      const [paper, ...between] = layers(element).reverse();
-      const ground = between.reduce((under, layer) => over(layer, under), paper.slice(0, 3));
-      const [r, g, b, a] = rgba(element.closest("svg") ? style.fill : style.color);
-      const [light, dark] = [luminance(ground), luminance(over([r, g, b, a * opacity], ground))].sort((one, other) => other - one);
-      // Large letters, as WCAG has it: 24 px, or 18.66 px and bold.
-      const size = parseFloat(style.fontSize);
-      const asked = size >= 24 || (size >= 18.66 && Number(style.fontWeight) >= 700) ? 3 : 4.5;
-      return { target, words: element.textContent.trim().slice(0, 40), ratio: (light + 0.05) / (dark + 0.05), asked };
+export function contrastOf(element) {
+  const context = new OffscreenCanvas(1, 1).getContext("2d", { willReadFrequently: true });
+  const rgba = (colour) => {
+    context.clearRect(0, 0, 1, 1);
+    context.fillStyle = colour;
+    context.fillRect(0, 0, 1, 1);
+    const [r, g, b, a] = context.getImageData(0, 0, 1, 1).data;
+    return [r, g, b, a / 255];
+  };
+  const over = ([r, g, b, a], under) => [r, g, b].map((part, at) => part * a + under[at] * (1 - a));
+  const luminance = (colour) => {
+    const [r, g, b] = colour.map((part) => {
+      const share = part / 255;
+      return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
     });
-  }, targets);
+    return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+  };
+  /** Colours from the words outwards, the nearest first, up to one that is not seen through. */
+  const layers = () => {
+    const found = [];
+    const add = (colour, opacity = 1) => {
+      const [r, g, b, a] = rgba(colour);
+      if (a * opacity > 0) found.push([r, g, b, a * opacity]);
+      return a * opacity === 1;
+    };
+    const drawing = element.closest("svg");
+    if (drawing && element !== drawing) {
+      const box = element.getBoundingClientRect();
+      const shapes = [...drawing.querySelectorAll("rect, path, circle, ellipse, polygon")];
+      for (const shape of shapes.filter((one) => one.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_FOLLOWING && !one.closest("defs, clipPath, pattern")).reverse()) {
+        const { fill, fillOpacity, opacity, visibility } = getComputedStyle(shape);
+        const matrix = shape.getScreenCTM();
+        if (fill === "none" || fill.startsWith("url") || visibility === "hidden" || !matrix) continue;
+        const middle = new DOMPoint(box.x + box.width / 2, box.y + box.height / 2).matrixTransform(matrix.inverse());
+        if (shape.isPointInFill(middle) && add(fill, Number(fillOpacity) * Number(opacity))) return found;
+      }
+    }
+    for (let box = drawing ?? element; box; box = box.parentElement) if (add(getComputedStyle(box).backgroundColor)) return found;
+    found.push([255, 255, 255, 1]);
+    return found;
+  };
+  const empty = element instanceof HTMLInputElement && element.value === "";
+  const style = getComputedStyle(element, empty ? "::placeholder" : undefined);
+  let opacity = empty ? Number(style.opacity) : 1;
+  for (let box = element; box; box = box.parentElement) opacity *= Number(getComputedStyle(box).opacity);
+  const [paper, ...between] = layers().reverse();
+  const ground = between.reduce((under, layer) => over(layer, under), paper.slice(0, 3));
+  const [r, g, b, a] = rgba(element.closest("svg") ? style.fill : style.color);
+  const [light, dark] = [luminance(ground), luminance(over([r, g, b, a * opacity], ground))].sort((one, other) => other - one);
+  // Large letters, as WCAG has it: 24 px, or 18.66 px and bold.
+  const size = parseFloat(style.fontSize);
+  const asked = size >= 24 || (size >= 18.66 && Number(style.fontWeight) >= 700) ? 3 : 4.5;
+  return { words: element.textContent.trim().slice(0, 40), ratio: (light + 0.05) / (dark + 0.05), asked };
 }
