@@ -12,7 +12,7 @@ use std::io::Write;
 use wasmparser::{Parser, Payload, Validator, WasmFeatures};
 
 /// The engine's size on the wire, bytes: the project's own budget.
-const MOST_ENGINE: usize = 1_100_000;
+const MOST_ENGINE: usize = 1_050_000;
 /// Any other file of the site, bytes as it lies.
 const MOST_OTHER: u64 = 200_000;
 /// The page in one file, bytes as it lies.
