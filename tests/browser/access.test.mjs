@@ -4,6 +4,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { passesAxeBothWays } from "./axe.mjs";
 import { bench, keptDesign, settled } from "./bench.mjs";
+import { contrastRatio } from "./left-open.mjs";
 import { walk } from "./walk.mjs";
 
 const its = bench();
@@ -176,15 +177,6 @@ const STATES = {
 walk(its, "axe finds nothing, light and wide, dark and 320 px", STATES, (page, state) =>
   passesAxeBothWays(page, state, { fullPage: !["menu", "where from", "glossary"].includes(state) }));
 
-/** The ratio of two opaque colours as WCAG 2 defines it. */
-function contrast(one, other) {
-  const [a, b] = [one, other].map((colour) => {
-    const parts = colour.map((part) => part / 255).map((part) => (part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4));
-    return 0.2126 * parts[0] + 0.7152 * parts[1] + 0.0722 * parts[2];
-  });
-  return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
-}
-
 for (const scheme of ["light", "dark"]) {
   test(`edges, marks and the focus stand out by 3 : 1, words by 4.5 : 1 (${scheme})`, async () => {
     await its.withPage(async (page) => {
@@ -200,7 +192,7 @@ for (const scheme of ["light", "dark"]) {
         return read;
       });
       const holds = (one, other, least) => {
-        const ratio = contrast(colours[one], colours[other]);
+        const ratio = contrastRatio(colours[one], colours[other]);
         assert.ok(ratio >= least, `${one} on ${other}: ${ratio.toFixed(2)} for ${least}`);
       };
       for (const ground of ["paper", "sheet", "well"]) {

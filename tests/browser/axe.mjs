@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import axe from "axe-core";
 import { drawn, shot } from "./bench.mjs";
-import { contrastOf, REVIEWED } from "./left-open.mjs";
+import { contrastOf, contrastRatio, REVIEWED } from "./left-open.mjs";
 
 const TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
 
@@ -12,7 +12,7 @@ export async function passesAxe(page, state) {
   // Once a page, so that what the browser has compiled and learnt of it stays; the markup of what is found is not told.
   if (!await page.evaluate(() => "axe" in globalThis)) {
     await page.evaluate(axe.source);
-    await page.evaluate(`globalThis.axe.configure({ noHtml: true }); globalThis.contrastOf = ${contrastOf}`);
+    await page.evaluate(`globalThis.axe.configure({ noHtml: true }); globalThis.contrastRatio = ${contrastRatio}; globalThis.contrastOf = ${contrastOf}`);
   }
   const { violations, incomplete } = await page.evaluate(async (tags) => {
     // What passes is not asked for: most of the time goes into saying where each of it stands.

@@ -13,9 +13,22 @@ export const REVIEWED = {
 };
 
 /**
- * Contrast of an element's words with what they stand on, as WCAG 2.2 reckons it (relative luminance, 1.4.3), and what is
+ * The ratio of two opaque colours, red, green and blue to 255, as WCAG 2.2 has it: of their relative luminances.
+ * @param {readonly number[]} one
+ * @param {readonly number[]} other
+ */
+export function contrastRatio(one, other) {
+  const [a, b] = [one, other].map((colour) => {
+    const [red, green, blue] = colour.map((part) => part / 255).map((part) => (part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4));
+    return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+  });
+  return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
+}
+
+/**
+ * Contrast of an element's words with what they stand on, as WCAG 2.2 reckons it (1.4.3), and what is
  * asked of letters of that size: from the colours of the page's boxes, and in a drawing from the shapes painted before the
- * words that their middle lies in. It is run in the page, and takes nothing from around it.
+ * words that their middle lies in. It is run in the page, and takes nothing from around it but {@link contrastRatio}.
  * @param {Element} element
  * @returns {{ words: string, ratio: number, asked: number }}
  */
@@ -29,13 +42,6 @@ export function contrastOf(element) {
     return [r, g, b, a / 255];
   };
   const over = ([r, g, b, a], under) => [r, g, b].map((part, at) => part * a + under[at] * (1 - a));
-  const luminance = (colour) => {
-    const [r, g, b] = colour.map((part) => {
-      const share = part / 255;
-      return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
-    });
-    return 0.2126 * r + 0.7152 * g + 0.0722 * b;
-  };
   /** Colours from the words outwards, the nearest first, up to one that is not seen through. */
   const layers = () => {
     const found = [];
@@ -67,9 +73,8 @@ export function contrastOf(element) {
   const [paper, ...between] = layers().reverse();
   const ground = between.reduce((under, layer) => over(layer, under), paper.slice(0, 3));
   const [r, g, b, a] = rgba(element.closest("svg") ? style.fill : style.color);
-  const [light, dark] = [luminance(ground), luminance(over([r, g, b, a * opacity], ground))].sort((one, other) => other - one);
   // Large letters, as WCAG has it: 24 px, or 18.66 px and bold.
   const size = parseFloat(style.fontSize);
   const asked = size >= 24 || (size >= 18.66 && Number(style.fontWeight) >= 700) ? 3 : 4.5;
-  return { words: element.textContent.trim().slice(0, 40), ratio: (light + 0.05) / (dark + 0.05), asked };
+  return { words: element.textContent.trim().slice(0, 40), ratio: contrastRatio(ground, over([r, g, b, a * opacity], ground)), asked };
 }
