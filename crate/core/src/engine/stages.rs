@@ -50,7 +50,7 @@ impl Piece {
 
     /// What it is called: the run's name, and which piece of it.
     pub fn called(&self, run: &str) -> String {
-        self.part().map_or(run.to_owned(), |part| format!("{run}, {part}"))
+        self.called_in(run, &Tongue::english())
     }
 
     /// The same in another language.

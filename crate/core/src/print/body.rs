@@ -99,7 +99,7 @@ impl Body {
         breaks.sort_by(f64::total_cmp);
         let turned: f64 = line.pieces.iter().map(|piece| piece.turned()).sum();
         let step = fineness.step.max(turned / fineness.most_parts);
-        let (mut discs, mut stretches) = (Vec::new(), Vec::new());
+        let (mut discs, mut stretches): (Vec<Disc>, _) = (Vec::new(), Vec::new());
         let mut next = 0;
         for piece in &line.pieces {
             let parts = (piece.turned() / step).ceil().max(1.0) as u32;
@@ -115,7 +115,6 @@ impl Body {
             cuts.sort_by(f64::total_cmp);
             cuts.dedup();
             if let Some(before) = discs.last_mut() {
-                let before: &mut Disc = before;
                 before.bends[1] = piece.at(0.0).curvature;
             }
             for (index, s) in cuts.iter().enumerate() {

@@ -139,9 +139,9 @@ impl Judge {
         self.figures(up, best_turn(&self.body.rim, up, &self.room, self.across, false))
     }
 
-    /// As [`Self::look`], the turn looked for closely.
-    pub fn look_closely(&self, up: &Vec3) -> Figures {
-        self.figures(up, best_turn(&self.body.rim, up, &self.room, self.across, true))
+    /// The turn of [`Self::look`], radians, looked for closely, and the slack that a look sees there.
+    pub(super) fn turned_closely(&self, up: &Vec3) -> (f64, f64) {
+        best_turn(&self.body.rim, up, &self.room, self.across, true)
     }
 
     /// A stance at a turn whose slack is known.

@@ -170,11 +170,11 @@ fn seeds(judge: &Judge) -> Vec<Vec3> {
 /// there is: what then does not fit is moved until it does, where that is near.
 fn of(judge: &Judge, up: &Vec3) -> Found {
     let (discs, room) = (&judge.body.discs, &judge.room);
-    let seen = judge.look_closely(up);
-    let frame = Frame::of(up, seen.turned);
+    let (turned, seen) = judge.turned_closely(up);
+    let frame = Frame::of(up, turned);
     let left = slack(discs, &frame, room);
-    let (frame, left) =
-        if seen.fits() && left < -FITS_WITHIN { most_room(discs, frame, room, NUDGES) } else { (frame, left) };
+    let too_soon = seen >= -FITS_WITHIN && left < -FITS_WITHIN;
+    let (frame, left) = if too_soon { most_room(discs, frame, room, NUDGES) } else { (frame, left) };
     Found { frame, figures: judge.figures(&frame.up(), (frame.turned(), left)) }
 }
 
